@@ -1,0 +1,68 @@
+/** What the user says about tonight. Temperatures [°C], cloud in oktas 0–8 (null: unknown, taken as clear), wind at 10 m [m s⁻¹]. */
+export interface NightInput {
+  readonly dateISO: string;
+  readonly duskTemperature: number;
+  readonly low: number;
+  readonly cloudOktas: number | null;
+  readonly wind: number | null;
+  /** Half-width of the forecast error [K]; 2 K where the user has not set it. */
+  readonly band: number;
+}
+
+export interface NightLot {
+  readonly lotId: string;
+  readonly groupId: string;
+  /** Temperature below which the group is harmed tonight [°C] (dry or moist as the season says) and the least leaf temperature. */
+  readonly limit: number;
+  readonly leastLeaf: number;
+  /** Kelvin between the two; negative is harm. */
+  readonly margin: number;
+}
+
+export interface CheapAct {
+  readonly id: 'fleece' | 'lining' | 'warm-water' | 'lamp-at-night' | 'screen' | 'small-heater';
+  readonly words: string;
+  /** Rise of the night's least leaf temperature [K] and what it costs tonight, in the plan's currency. */
+  readonly kelvin: number;
+  readonly cost: number;
+}
+
+export interface PlaceNight {
+  readonly placeId: string;
+  /** Every `stepMinutes` from `startMs`: inside air and leaf with the heaters there are, air with none, heat given [W]. */
+  readonly air: Float64Array;
+  readonly leaf: Float64Array;
+  readonly airUnheated: Float64Array;
+  readonly heaterPower: Float64Array;
+  readonly airColdForecast: Float64Array;
+  readonly airWarmForecast: Float64Array;
+  readonly least: number;
+  readonly leastMs: number;
+  readonly leastUnheated: number;
+  readonly lots: readonly NightLot[];
+  /** Smallest margin over the lots [K]; +infinity never: null where the place is empty. */
+  readonly margin: number | null;
+  /** Power that would hold the neediest limit all night [W], 0 where none is needed. */
+  readonly powerNeeded: number;
+  readonly powerThere: number;
+  /** First instant at which the heater there is no longer enough; null where it holds or none is needed. */
+  readonly failsAtMs: number | null;
+  readonly heaterKwh: number;
+  readonly cost: number;
+  /** Hours from a power cut at the coldest hour's eve (22:00) until the first lot is harmed; null where none is by morning. */
+  readonly hoursToHarm: number | null;
+  readonly acts: readonly CheapAct[];
+  readonly verdict: 'safe' | 'close' | 'harm';
+  readonly words: string;
+}
+
+export interface NightResult {
+  readonly startMs: number;
+  readonly stepMinutes: number;
+  readonly n: number;
+  readonly outdoor: Float64Array;
+  readonly skyTemperature: Float64Array;
+  readonly input: NightInput;
+  /** Worst first. */
+  readonly places: readonly PlaceNight[];
+}

@@ -1,0 +1,39 @@
+import * as v from 'valibot';
+import { planSchema } from './schema.ts';
+import type { Plan } from './schema.ts';
+import { references } from './references.ts';
+import { migratePlan } from './migrate.ts';
+
+export interface Problem {
+  /** Dotted path into the plan, such as `places.2.shape.length`; empty for the plan as a whole. */
+  readonly path: string;
+  readonly message: string;
+}
+
+export type PlanReading =
+  | { readonly ok: true; readonly plan: Plan }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** At most this many problems are listed; a plan that is wrong everywhere is not worth more. */
+const mostProblems = 40;
+
+/** Checks anything against the plan's schema and its own cross references (coverings, groups, places, sizes). */
+export function parsePlan(input: unknown): PlanReading {
+  const migrated = migratePlan(input);
+  if (!migrated.ok) return { ok: false, problems: [{ path: 'schemaVersion', message: migrated.message }] };
+  const reading = v.safeParse(planSchema, migrated.plan);
+  if (!reading.success) {
+    const problems = reading.issues.slice(0, mostProblems).map((issue) => ({
+      path: v.getDotPath(issue) ?? '',
+      message: plain(issue.message, issue.received),
+    }));
+    return { ok: false, problems };
+  }
+  const problems = references(reading.output);
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, plan: reading.output };
+}
+
+function plain(message: string, received: string): string {
+  if (message.startsWith('Invalid key')) return `expected no more than the schema's fields, got ${received}`;
+  return message.replace(/^Invalid type: Expected (.*) but received (.*)$/, 'expected $1, got $2');
+}

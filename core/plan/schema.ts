@@ -1,0 +1,121 @@
+import * as v from 'valibot';
+import { clockTime, identifier, quantity, words } from './fields.ts';
+import { siteSchema } from './site.ts';
+import { shapeSchema } from './shapes.ts';
+import {
+  fanSchema,
+  fleeceSchema,
+  heaterSchema,
+  lampSchema,
+  roomSchema,
+  screenSchema,
+  ventSchema,
+  waterSchema,
+} from './equipment.ts';
+
+/** The version this code writes; older ones are migrated on the way in (`migrate.ts`). */
+export const planSchemaVersion = 1;
+
+const celsius = (least: number, most: number) => quantity(least, most, '°C');
+const nullable = <T extends v.GenericSchema>(schema: T) => v.optional(v.nullable(schema), null);
+
+/** Monthly normals: mean daily least and most [°C]; the rest may be null and is then estimated. */
+export const monthSchema = v.pipe(
+  v.strictObject({
+    meanMinimum: celsius(-60, 45),
+    meanMaximum: celsius(-60, 55),
+    /** Mean daily global radiation on the horizontal [MJ m⁻² d⁻¹]. */
+    globalRadiation: nullable(quantity(0, 45, 'MJ m⁻² d⁻¹')),
+    /** Mean daily bright sunshine [h d⁻¹]. */
+    sunshineHours: nullable(quantity(0, 24, 'h')),
+    /** Mean wind at 10 m [m s⁻¹]. */
+    wind: nullable(quantity(0, 30, 'm/s')),
+  }),
+  v.check((month) => month.meanMaximum >= month.meanMinimum, 'expected meanMaximum at least meanMinimum'),
+);
+
+export const climateSchema = v.variant('kind', [
+  v.strictObject({
+    kind: v.literal('normals'),
+    months: v.pipe(v.array(monthSchema), v.length(12, 'expected twelve months, January first')),
+    /** The coldest night of a usual winter, and of one winter in ten [°C]. */
+    typicalLow: celsius(-60, 30),
+    rareLow: celsius(-70, 30),
+    seed: v.optional(v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(2147483647)), 1),
+  }),
+  /** A weather file kept in the store under `weatherId`. */
+  v.strictObject({ kind: v.literal('file'), weatherId: identifier, name: words(200) }),
+]);
+
+/** Prices in `currency` (ISO 4217); the night price holds from `nightFrom` to `nightTo` where it is not null. */
+export const tariffSchema = v.strictObject({
+  currency: v.pipe(v.string(), v.regex(/^[A-Z]{3}$/, 'expected an ISO 4217 code such as EUR')),
+  dayPrice: quantity(0, 100, 'per kWh'),
+  nightPrice: nullable(quantity(0, 100, 'per kWh')),
+  nightFrom: v.optional(clockTime, '23:00'),
+  nightTo: v.optional(clockTime, '07:00'),
+  propanePrice: v.optional(quantity(0, 1000, 'per kg'), 3),
+  paraffinPrice: v.optional(quantity(0, 1000, 'per litre'), 2),
+});
+
+export const placeSchema = v.strictObject({
+  id: identifier,
+  name: words(),
+  shape: shapeSchema,
+  covering: identifier,
+  /** The room around a tent, a shelf, a window bay, or behind a lean-to's wall; null outdoors. */
+  room: nullable(roomSchema),
+  lining: nullable(identifier),
+  screen: nullable(screenSchema),
+  fleece: nullable(fleeceSchema),
+  /** Opaque base wall below the glazing: its height and what it is made of. */
+  baseWall: nullable(v.strictObject({ height: quantity(0.05, 3, 'm'), covering: identifier })),
+  /** Share of the cover taken by frame and gutters, and share of light lost to dirt. */
+  frameShare: v.optional(quantity(0, 0.6, ''), 0.1),
+  dirtShare: v.optional(quantity(0, 0.6, ''), 0.05),
+  /** Air changes an hour at 20 K and 3 m/s; scaled with wind and temperature difference. */
+  leakage: quantity(0, 60, 'air changes/h'),
+  vents: nullable(ventSchema),
+  fan: nullable(fanSchema),
+  floor: v.optional(v.picklist(['soil', 'slab', 'gravel', 'raised']), 'soil'),
+  water: v.optional(v.pipe(v.array(waterSchema), v.maxLength(20)), []),
+  heaters: v.optional(v.pipe(v.array(heaterSchema), v.maxLength(6)), []),
+  lamps: v.optional(v.pipe(v.array(lampSchema), v.maxLength(8)), []),
+  /** Area plants stand on [m²]; its share of the floor is checked by eye, not by the schema (benches stack). */
+  growingArea: quantity(0.01, 10000, 'm²'),
+  /** Mean mass of moist mix and pots a square metre of growing area [kg m⁻²]. */
+  potMass: v.optional(quantity(0, 400, 'kg/m²'), 30),
+  /** Reflectance of the inner walls for plant light, 0–1 (white 0.8, silver film 0.9, glass by night 0.1). */
+  wallReflectance: v.optional(quantity(0, 0.98, ''), 0.5),
+});
+
+/** Plants of one group standing in one place. */
+export const lotSchema = v.strictObject({
+  id: identifier,
+  name: words(),
+  group: identifier,
+  place: identifier,
+  /** Bench area these plants take [m²]. */
+  area: quantity(0.001, 10000, 'm²'),
+  /** By the season (the program says when to stop), kept dry all winter, or watered whatever the state. */
+  watering: v.optional(v.picklist(['by-season', 'dry', 'watered']), 'by-season'),
+});
+
+export const planSchema = v.strictObject({
+  schemaVersion: v.literal(planSchemaVersion, `expected schemaVersion ${planSchemaVersion}`),
+  name: words(),
+  site: siteSchema,
+  climate: climateSchema,
+  tariff: tariffSchema,
+  places: v.pipe(v.array(placeSchema), v.maxLength(24, 'expected at most 24 places')),
+  lots: v.optional(v.pipe(v.array(lotSchema), v.maxLength(200)), []),
+  /** The user's own numbers for a group: group id → number name → value. */
+  groupEdits: v.optional(v.record(identifier, v.record(v.pipe(v.string(), v.maxLength(40)), quantity(-80, 120, ''))), {}),
+});
+
+export type Plan = v.InferOutput<typeof planSchema>;
+export type Place = Plan['places'][number];
+export type Lot = Plan['lots'][number];
+export type Climate = Plan['climate'];
+export type MonthNormals = v.InferOutput<typeof monthSchema>;
+export type Tariff = Plan['tariff'];

@@ -1,0 +1,114 @@
+import * as v from 'valibot';
+import { azimuth, quantity, words, identifier } from './fields.ts';
+
+const metres = (least: number, most: number) => quantity(least, most, 'm');
+
+/** Two equal roof slopes on low walls; the ridge runs along `length`, one long side faces `azimuth`. */
+export const evenSpanSchema = v.strictObject({
+  kind: v.literal('even-span'),
+  length: metres(0.5, 60),
+  width: metres(0.5, 20),
+  eavesHeight: metres(0.3, 6),
+  ridgeHeight: metres(0.5, 10),
+  azimuth,
+});
+
+/** One slope against a wall; the low side faces `azimuth`, the wall stands behind along `length`. */
+export const leanToSchema = v.strictObject({
+  kind: v.literal('lean-to'),
+  length: metres(0.5, 60),
+  width: metres(0.4, 10),
+  eavesHeight: metres(0.3, 6),
+  ridgeHeight: metres(0.5, 10),
+  azimuth,
+  wall: v.strictObject({
+    material: v.picklist(['brick', 'stone', 'insulated', 'timber']),
+    thickness: metres(0.01, 1),
+    /** What is behind the wall: a heated room or the open air. */
+    behind: v.picklist(['room', 'outdoors']),
+  }),
+});
+
+/** Half an ellipse of film on hoops along `length`; one long side faces `azimuth`. */
+export const tunnelSchema = v.strictObject({
+  kind: v.literal('tunnel'),
+  length: metres(0.5, 100),
+  width: metres(0.4, 12),
+  height: metres(0.3, 6),
+  azimuth,
+});
+
+/** A low box with a sloping light on top; the low front faces `azimuth`. */
+export const coldFrameSchema = v.strictObject({
+  kind: v.literal('cold-frame'),
+  length: metres(0.3, 10),
+  width: metres(0.3, 3),
+  frontHeight: metres(0.05, 2),
+  backHeight: metres(0.05, 2),
+  azimuth,
+});
+
+/** A closed fabric box inside a room. */
+export const tentSchema = v.strictObject({
+  kind: v.literal('tent'),
+  length: metres(0.2, 10),
+  width: metres(0.2, 10),
+  height: metres(0.2, 4),
+});
+
+/** An open lit shelf in a room. */
+export const shelfSchema = v.strictObject({
+  kind: v.literal('shelf'),
+  length: metres(0.2, 10),
+  width: metres(0.1, 3),
+  height: metres(0.1, 3),
+});
+
+/** The bay before a window: pane `width` × `height` facing `azimuth`, plants from the pane to `depth`. */
+export const windowBaySchema = v.strictObject({
+  kind: v.literal('window-bay'),
+  width: metres(0.2, 8),
+  height: metres(0.2, 4),
+  depth: metres(0.1, 3),
+  azimuth,
+});
+
+export const listedSurfaceSchema = v.strictObject({
+  name: words(60),
+  area: quantity(0.001, 10000, 'm²'),
+  tilt: quantity(0, 180, 'degrees from horizontal'),
+  azimuth,
+  covering: identifier,
+  behind: v.picklist(['outdoors', 'room', 'ground']),
+});
+
+/** Surfaces listed by hand, with the floor and the air they enclose. */
+export const listedSchema = v.strictObject({
+  kind: v.literal('listed'),
+  floorArea: quantity(0.01, 10000, 'm²'),
+  volume: quantity(0.001, 100000, 'm³'),
+  surfaces: v.pipe(v.array(listedSurfaceSchema), v.minLength(1, 'expected at least one surface'), v.maxLength(60)),
+});
+
+const ridgeAboveEaves = v.check(
+  (shape: { eavesHeight: number; ridgeHeight: number }) => shape.ridgeHeight > shape.eavesHeight,
+  'expected ridgeHeight above eavesHeight',
+);
+
+export const shapeSchema = v.variant('kind', [
+  v.pipe(evenSpanSchema, ridgeAboveEaves),
+  v.pipe(leanToSchema, ridgeAboveEaves),
+  tunnelSchema,
+  v.pipe(
+    coldFrameSchema,
+    v.check((shape) => shape.backHeight >= shape.frontHeight, 'expected backHeight at least frontHeight'),
+  ),
+  tentSchema,
+  shelfSchema,
+  windowBaySchema,
+  listedSchema,
+]);
+
+export type Shape = v.InferOutput<typeof shapeSchema>;
+export type ShapeKind = Shape['kind'];
+export type ShapeOf<K extends ShapeKind> = Extract<Shape, { kind: K }>;

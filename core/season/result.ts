@@ -1,0 +1,167 @@
+/**
+ * What a season run gives. Days run from the season's first day (1 August, or 1 February south of the
+ * equator) for 365 days; every daily series is a Float64Array of that length, a day being the site's
+ * civil day in standard time. Every number is finite.
+ */
+export interface DailySeries {
+  /** Least, mean and most inside air temperature of the day [°C]. */
+  readonly airLeast: Float64Array;
+  readonly airMean: Float64Array;
+  readonly airMost: Float64Array;
+  /** Mean of the inside air while the sun is up or the lamps are on [°C]. */
+  readonly airDay: Float64Array;
+  /** Least, mean and most leaf temperature, and its mean over the dark hours [°C]. */
+  readonly leafLeast: Float64Array;
+  readonly leafMean: Float64Array;
+  readonly leafMost: Float64Array;
+  readonly leafNight: Float64Array;
+  /** Mean temperature of pots and mix [°C]. */
+  readonly potMean: Float64Array;
+  /** Daily light at plant level [mol m⁻² d⁻¹] from the sky and from lamps, averaged over the growing area. */
+  readonly daylight: Float64Array;
+  readonly lampLight: Float64Array;
+  /** Hours of light that plants count as day: civil twilight to civil twilight joined with lamp hours [h]. */
+  readonly photoperiod: Float64Array;
+  /** Heat given by heaters [kWh d⁻¹] and electricity of lamps and fans [kWh d⁻¹]. */
+  readonly heaterHeat: Float64Array;
+  readonly lampElectricity: Float64Array;
+  readonly fanElectricity: Float64Array;
+  /** Running cost of the day in the plan's currency: heaters, lamps and fans. */
+  readonly cost: Float64Array;
+  /** Hours in which the air is at 90 % relative humidity or more, and in which water forms on the cover [h d⁻¹]. */
+  readonly dampHours: Float64Array;
+  readonly dewHours: Float64Array;
+  /** Hours in which the heaters run at full power and the air still falls below the set point [h d⁻¹]. */
+  readonly shortfallHours: Float64Array;
+}
+
+export interface OutdoorDaily {
+  readonly least: Float64Array;
+  readonly mean: Float64Array;
+  readonly most: Float64Array;
+  /** Outdoor daily light on the horizontal [mol m⁻² d⁻¹] and day length, sunrise to sunset [h]. */
+  readonly daylight: Float64Array;
+  readonly dayLength: Float64Array;
+}
+
+/** Heat over the season by where it goes [kWh]; positive leaves the inside air and contents. */
+export interface HeatPart {
+  readonly name: string;
+  readonly kind: 'surface' | 'air' | 'ground' | 'room' | 'sun' | 'lamps' | 'heaters' | 'fans' | 'storage';
+  /** Net heat out over the season, and over its coldest night (dusk to dawn) [kWh]. */
+  readonly season: number;
+  readonly coldestNight: number;
+}
+
+/** Steady heat loss by the handbook sum: Σ U·A·ΔT + 0.33·n·V·ΔT + perimeter. */
+export interface HandbookLoss {
+  /** Σ U·A, ventilation and perimeter conductances [W K⁻¹]. */
+  readonly fabric: number;
+  readonly air: number;
+  readonly ground: number;
+  /** Design inside and outside temperatures [°C] and the loss between them [W]. */
+  readonly inside: number;
+  readonly outside: number;
+  readonly loss: number;
+  /** The same need by the network for a steady night at the same temperatures and a clear sky [W]. */
+  readonly network: number;
+  /** Why the two differ, in words; null where they differ by less than 20 %. */
+  readonly reason: string | null;
+}
+
+export type StateCode = 0 | 1 | 2 | 3 | 4 | 5 | 6;
+
+export interface Transition {
+  readonly day: number;
+  readonly from: number;
+  readonly to: number;
+  /** The crossing that caused it, in words with its figures. */
+  readonly because: string;
+}
+
+export interface HarmTotals {
+  /** Degree-hours beyond the limit over the season [K h] for frost, chill, heat; hours or days for the others. */
+  readonly frost: number;
+  readonly chill: number;
+  readonly heat: number;
+  readonly scorch: number;
+  readonly wetCold: number;
+  /** Hours below the cold damage limit of the group [h]. */
+  readonly frostHours: number;
+}
+
+export interface LotSeason {
+  readonly lotId: string;
+  readonly groupId: string;
+  readonly placeId: string;
+  /** Index into `plantStates` for each day. */
+  readonly state: Uint8Array;
+  /** Share of each state in days, indexed as `plantStates`. */
+  readonly stateDays: Float64Array;
+  readonly temperatureIndex: Float64Array;
+  readonly lightIndex: Float64Array;
+  readonly growthIndex: Float64Array;
+  /** Index into `limitingFactors` for each day. */
+  readonly limiting: Uint8Array;
+  /** Kelvin to warm (positive) or cool (negative) and mol m⁻² d⁻¹ to add for the next better state; 0 where none. */
+  readonly marginKelvin: Float64Array;
+  readonly marginLight: Float64Array;
+  /** Daily harm doses. */
+  readonly frostDose: Float64Array;
+  readonly chillDose: Float64Array;
+  readonly heatDose: Float64Array;
+  readonly scorchDose: Float64Array;
+  readonly wetColdDose: Float64Array;
+  readonly harm: HarmTotals;
+  readonly transitions: readonly Transition[];
+  /** 'water' 0, 'sparingly' 1, 'hold' 2 for each day. */
+  readonly watering: Uint8Array;
+}
+
+export interface PlaceSeason {
+  readonly placeId: string;
+  readonly daily: DailySeries;
+  readonly lots: readonly LotSeason[];
+  readonly totals: {
+    readonly heaterHeat: number;
+    readonly heaterElectricity: number;
+    readonly lampElectricity: number;
+    readonly fanElectricity: number;
+    readonly cost: number;
+    readonly heaterCost: number;
+    readonly lampCost: number;
+    readonly fanCost: number;
+    readonly leastAir: number;
+    readonly leastLeaf: number;
+    readonly frostHours: number;
+    readonly dampHours: number;
+    readonly dewHours: number;
+    readonly shortfallHours: number;
+    /** Most electricity drawn at once by heaters, lamps and fans [W]. */
+    readonly peakWatts: number;
+    /** Average photon flux density of all lamps on the growing area at their dimming [µmol m⁻² s⁻¹]. */
+    readonly lampPpfd: number;
+    /** Daylight at plant level as a share of outdoors over the season, 0–1. */
+    readonly daylightShare: number;
+  };
+  readonly heat: readonly HeatPart[];
+  readonly handbook: HandbookLoss;
+  /** Largest imbalance of the air-and-contents energy balance, as a share of heat exchanged. */
+  readonly energyResidual: number;
+}
+
+export interface SeasonResult {
+  readonly planName: string;
+  readonly weatherName: string;
+  /** Season's first day at 00:00 standard time [epoch ms UTC], number of days, its ISO date. */
+  readonly startMs: number;
+  readonly days: number;
+  readonly startDate: string;
+  /** Half-year that is winter at the site: first and last day index. */
+  readonly winterFrom: number;
+  readonly winterTo: number;
+  readonly outdoor: OutdoorDaily;
+  readonly places: readonly PlaceSeason[];
+  readonly totals: { readonly cost: number; readonly electricity: number; readonly heaterHeat: number };
+  readonly notes: readonly string[];
+}

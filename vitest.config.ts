@@ -1,0 +1,34 @@
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { defineConfig } from 'vitest/config';
+
+// One zone for every run: a test that reads the machine's own zone would pass on one machine only.
+process.env.TZ = 'Europe/Dublin';
+
+export default defineConfig({
+  plugins: [svelte({ configFile: false })],
+  resolve: { conditions: ['browser'] },
+  test: {
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'unit',
+          include: ['test/**/*.test.ts'],
+          exclude: ['test/e2e/**', 'test/bench/**'],
+          testTimeout: 30_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'e2e',
+          include: ['test/e2e/**/*.test.ts'],
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+          fileParallelism: false,
+          sequence: { groupOrder: 1 },
+        },
+      },
+    ],
+  },
+});

@@ -5,21 +5,28 @@ import { defineConfig } from 'vitest/config';
 process.env.TZ = 'Europe/Dublin';
 
 export default defineConfig({
-  plugins: [svelte({ configFile: false })],
-  resolve: { conditions: ['browser'] },
   test: {
     projects: [
       {
-        extends: true,
         test: {
           name: 'unit',
           include: ['test/**/*.test.ts'],
-          exclude: ['test/e2e/**', 'test/bench/**'],
+          exclude: ['test/renderer/**', 'test/e2e/**', 'test/bench/**'],
           testTimeout: 30_000,
         },
       },
       {
-        extends: true,
+        // Components mount in happy-dom; the browser condition picks Svelte's client build.
+        plugins: [svelte({ configFile: false })],
+        resolve: { conditions: ['browser'] },
+        test: {
+          name: 'renderer',
+          include: ['test/renderer/**/*.test.ts'],
+          environment: 'happy-dom',
+          testTimeout: 30_000,
+        },
+      },
+      {
         test: {
           name: 'e2e',
           include: ['test/e2e/**/*.test.ts'],

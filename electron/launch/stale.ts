@@ -1,0 +1,34 @@
+/** Whether `out/` was built from the sources as they stand. */
+import { createHash } from 'node:crypto';
+import { existsSync, globSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { outFolder, projectRoot } from './paths.ts';
+
+const sources = [
+  'core/**/*.{ts,json}',
+  'electron/**/*.{ts,json}',
+  'renderer/**/*',
+  'package-lock.json',
+  'electron.vite.config.ts',
+];
+
+export const fingerprintFile = join(outFolder, 'sources.sha256');
+
+/**
+ * One hash over name and content of every file the build reads. Contents rather than times: a checkout, a copy or
+ * a deleted file changes times in ways that say nothing about the sources.
+ */
+export function sourceFingerprint(root: string = projectRoot): string {
+  const hash = createHash('sha256');
+  const entries = globSync(sources, { cwd: root, withFileTypes: true }).filter((entry) => entry.isFile());
+  const files = entries.map((entry) => join(entry.parentPath, entry.name)).sort();
+  for (const file of files) {
+    hash.update(file.slice(root.length)).update('\0').update(readFileSync(file)).update('\0');
+  }
+  return hash.digest('hex');
+}
+
+export function isStale(fingerprint: string): boolean {
+  if (!existsSync(fingerprintFile)) return true;
+  return readFileSync(fingerprintFile, 'utf8') !== fingerprint;
+}

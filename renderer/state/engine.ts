@@ -1,0 +1,75 @@
+import type {
+  LampComparison,
+  LampOption,
+  NightInput,
+  NightResult,
+  Plan,
+  SeasonResult,
+  Way,
+  WaysResult,
+  Wish,
+} from '../../core/index.ts';
+import type { Host } from '../../electron/contract.ts';
+import { EngineThread } from './engine-thread.ts';
+
+/**
+ * The engine in its workers: one for the sheet, one for questions about a night or lamps, one for the search
+ * for ways, which can be stopped. None ever waits for another, and the page waits for none.
+ */
+export class Engine {
+  #sheet: EngineThread;
+  #desk: EngineThread;
+  #search: EngineThread;
+  #waiting: { plan: Plan; settle: (result: SeasonResult | null) => void; refuse: (error: unknown) => void } | null = null;
+  #running = false;
+
+  constructor(host: Host) {
+    this.#sheet = new EngineThread(host, 'sheet');
+    this.#desk = new EngineThread(host, 'desk');
+    this.#search = new EngineThread(host, 'search');
+  }
+
+  /** The season of a plan. One runs and at most one waits: null where a later request took the waiting one's place. */
+  season(plan: Plan): Promise<SeasonResult | null> {
+    return new Promise((settle, refuse) => {
+      this.#waiting?.settle(null);
+      this.#waiting = { plan, settle, refuse };
+      void this.#next();
+    });
+  }
+
+  async #next() {
+    if (this.#running || !this.#waiting) return;
+    const { plan, settle, refuse } = this.#waiting;
+    this.#waiting = null;
+    this.#running = true;
+    try {
+      settle(await this.#sheet.ask('season', { plan }));
+    } catch (error) {
+      refuse(error);
+    } finally {
+      this.#running = false;
+      void this.#next();
+    }
+  }
+
+  night(plan: Plan, input: NightInput): Promise<NightResult> {
+    return this.#desk.ask('night', { plan, input });
+  }
+
+  lamps(plan: Plan, placeId: string, options: readonly LampOption[]): Promise<readonly LampComparison[]> {
+    return this.#desk.ask('lamps', { plan, placeId, options });
+  }
+
+  /** Ways to a wish, each told as it is found. Aborting `signal` stops the search and rejects with its reason. */
+  async ways(plan: Plan, wish: Wish, onWay?: (way: Way) => void, signal?: AbortSignal): Promise<WaysResult> {
+    signal?.throwIfAborted();
+    const stop = () => this.#search.stop(signal?.reason);
+    signal?.addEventListener('abort', stop, { once: true });
+    try {
+      return await this.#search.ask('ways', { plan, wish }, onWay);
+    } finally {
+      signal?.removeEventListener('abort', stop);
+    }
+  }
+}

@@ -1,0 +1,105 @@
+import type { NightInput, NightResult, Plan, PlaceNight } from '../../core/index.ts';
+
+/** The three plain choices for the sky, with the oktas each stands for and the oktas that read as it. */
+export const cloudChoices = [
+  { id: 'clear', words: 'Clear', oktas: 1, from: 0, to: 2 },
+  { id: 'broken', words: 'Half cloudy', oktas: 4, from: 3, to: 6 },
+  { id: 'overcast', words: 'Overcast', oktas: 8, from: 7, to: 8 },
+] as const;
+
+/** The civil date at the site [ISO 8601] at an instant. */
+export function dateAt(ms: number, timeZone: string): string {
+  const parts = new Intl.DateTimeFormat('en', {
+    timeZone,
+    year: 'numeric',
+    month: '2-digit',
+    day: '2-digit',
+  }).formatToParts(ms);
+  const part = (type: string) => parts.find((one) => one.type === type)?.value ?? '';
+  return `${part('year')}-${part('month')}-${part('day')}`;
+}
+
+/** Clock time at the site, such as `03:40`. */
+export function clockAt(ms: number, timeZone: string): string {
+  return new Intl.DateTimeFormat('en-GB', { timeZone, hour: '2-digit', minute: '2-digit' }).format(ms);
+}
+
+/** A forecast to begin with where none has been typed yet: a clear night as cold as a usual winter brings. */
+export function firstNight(plan: Plan, dateISO: string): NightInput {
+  const low = plan.climate.kind === 'normals' ? plan.climate.typicalLow : -5;
+  return { dateISO, duskTemperature: low + 8, low, cloudOktas: 1, wind: 1, band: 2 };
+}
+
+/** Why the engine cannot work with a forecast, in words; null where it can. */
+export function nightProblem(input: NightInput): string | null {
+  if (input.low > input.duskTemperature) {
+    return 'The forecast low is above the temperature at dusk. Lower it, or raise the one at dusk.';
+  }
+  return null;
+}
+
+/** Index of the step nearest to each full hour of the night, with its instant [epoch ms UTC]. */
+export function hourSteps(night: NightResult): { step: number; ms: number }[] {
+  const perHour = Math.max(1, Math.round(60 / night.stepMinutes));
+  const steps = [];
+  for (let step = 0; step < night.n; step += perHour) {
+    steps.push({ step, ms: night.startMs + step * night.stepMinutes * 60_000 });
+  }
+  return steps;
+}
+
+/** The lowest and highest temperature [°C] over all places, limits included, so that all charts share one scale. */
+export function nightExtent(night: NightResult): [number, number] {
+  let least = Infinity;
+  let most = -Infinity;
+  const take = (value: number) => {
+    if (value < least) least = value;
+    if (value > most) most = value;
+  };
+  night.outdoor.forEach(take);
+  for (const place of night.places) {
+    for (const series of [place.air, place.leaf, place.airUnheated, place.airColdForecast]) series.forEach(take);
+    for (const lot of place.lots) if (lot.limit > least - 8) take(lot.limit);
+  }
+  return [least, most];
+}
+
+/** Limits that share a temperature (to 0.1 K) become one line with the names of all lots that have it. */
+export function limitLines(place: PlaceNight, plan: Plan): { limit: number; names: string }[] {
+  const byLimit = new Map<number, string[]>();
+  for (const lot of place.lots) {
+    const limit = Math.round(lot.limit * 10) / 10;
+    const name = plan.lots.find((one) => one.id === lot.lotId)?.name ?? 'plants';
+    byLimit.set(limit, [...(byLimit.get(limit) ?? []), name]);
+  }
+  return [...byLimit]
+    .map(([limit, names]) => ({ limit, names: names.length > 2 ? `${names[0]} and ${names.length - 1} more` : names.join(', ') }))
+    .sort((a, b) => b.limit - a.limit);
+}
+
+/** What to say of the heaters: need against what is there, and until when they hold. */
+export function heaterWords(place: PlaceNight, timeZone: string, power: (watts: number) => string): string {
+  if (place.powerNeeded <= 0) return place.powerThere > 0 ? `Not needed (${power(place.powerThere)} there)` : 'None needed';
+  const need = `Needs ${power(place.powerNeeded)}`;
+  if (place.powerThere <= 0) return `${need}; no heater here`;
+  if (place.failsAtMs !== null) {
+    return `${need}, has ${power(place.powerThere)}: holds until ${clockAt(place.failsAtMs, timeZone)}`;
+  }
+  return `${need}, has ${power(place.powerThere)}: holds all night`;
+}
+
+/** Usual cautions for the heaters of a place; deferring to local rules and licensed practice. */
+export function heaterCautions(kinds: readonly string[]): string[] {
+  const cautions: string[] = [];
+  if (kinds.some((kind) => kind === 'propane' || kind === 'paraffin')) {
+    cautions.push(
+      'Flame inside: keep a gap open for fresh air, stand it level and clear of film, fleece and leaves, and never sleep beside it. Fumes kill; fit a carbon monoxide alarm.',
+    );
+  }
+  if (kinds.some((kind) => kind === 'fan' || kind === 'tubular' || kind === 'oil-filled' || kind === 'heat-mat')) {
+    cautions.push(
+      'Electric heat among water: an outdoor-rated socket behind a residual-current device, no coiled or chained leads, nothing draped over the heater.',
+    );
+  }
+  return cautions;
+}

@@ -1,0 +1,43 @@
+import type {
+  LampComparison,
+  LampOption,
+  NightInput,
+  NightResult,
+  Plan,
+  SeasonResult,
+  Way,
+  WaysResult,
+  Wish,
+} from '../../core/index.ts';
+
+/** Bytes of a weather file the plan refers to; sent once a worker before the first request that needs it. */
+export interface WeatherMessage {
+  readonly kind: 'weather';
+  readonly weatherId: string;
+  readonly name: string;
+  readonly format: 'epw' | 'tmy3';
+  readonly bytes: Uint8Array;
+}
+
+/** What can be asked of the engine, by name: what goes in, what comes out. */
+export interface Requests {
+  season: { ask: { plan: Plan }; answer: SeasonResult };
+  night: { ask: { plan: Plan; input: NightInput }; answer: NightResult };
+  lamps: { ask: { plan: Plan; placeId: string; options: readonly LampOption[] }; answer: readonly LampComparison[] };
+  ways: { ask: { plan: Plan; wish: Wish }; answer: WaysResult };
+}
+export type RequestName = keyof Requests;
+
+export interface RequestMessage<N extends RequestName = RequestName> {
+  readonly kind: 'request';
+  readonly id: number;
+  readonly name: N;
+  readonly ask: Requests[N]['ask'];
+}
+
+export type ToWorker = WeatherMessage | RequestMessage;
+
+export type FromWorker =
+  | { readonly kind: 'way'; readonly id: number; readonly way: Way }
+  | { readonly kind: 'done'; readonly id: number; readonly answer: unknown; readonly milliseconds: number }
+  | { readonly kind: 'failed'; readonly id: number; readonly message: string };

@@ -1,0 +1,2 @@
+export { dailyCost, heatPrice, paraffinHeat, paraffinVapour, propaneHeat, propaneVapour, spanHours } from './tariff.ts';
+export type { Fuel } from './tariff.ts';

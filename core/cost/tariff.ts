@@ -1,0 +1,42 @@
+import type { Tariff } from '../plan/schema.ts';
+import { minutesOf } from '../plan/fields.ts';
+
+/**
+ * Heat of combustion, net (vapour leaves as vapour) [kWh]: propane 12.88 kWh kg⁻¹ (46.35 MJ kg⁻¹);
+ * paraffin 9.6 kWh l⁻¹ (43.1 MJ kg⁻¹ at 0.80 kg l⁻¹). Standard heats of formation, derived; from memory.
+ */
+export const propaneHeat = 12.88;
+export const paraffinHeat = 9.6;
+
+/** Water vapour per joule of heat [kg J⁻¹]: propane 127 g, paraffin 112 g a net kWh (stoichiometry, derived). */
+export const propaneVapour = 0.127 / 3.6e6;
+export const paraffinVapour = 0.112 / 3.6e6;
+
+export type Fuel = 'electricity' | 'propane' | 'paraffin';
+
+/** Price of one kilowatt-hour of heat from a fuel at an electricity price [currency per kWh]. */
+export function heatPrice(fuel: Fuel, tariff: Tariff, electricity: number): number {
+  if (fuel === 'propane') return tariff.propanePrice / propaneHeat;
+  if (fuel === 'paraffin') return tariff.paraffinPrice / paraffinHeat;
+  return electricity;
+}
+
+/** Hours of a daily span `on`–`off` that fall under the night price [h], and the whole span [h]. */
+export function spanHours(on: string, off: string, tariff: Tariff): { total: number; night: number } {
+  const from = minutesOf(on);
+  const length = (minutesOf(off) - from + 1440) % 1440;
+  const nightFrom = minutesOf(tariff.nightFrom);
+  const nightLength = tariff.nightPrice === null ? 0 : (minutesOf(tariff.nightTo) - nightFrom + 1440) % 1440;
+  let night = 0;
+  for (let minute = 0; minute < length; minute++) {
+    if ((from + minute - nightFrom + 2880) % 1440 < nightLength) night += 1;
+  }
+  return { total: length / 60, night: night / 60 };
+}
+
+/** Running cost of `watts` over a daily span [currency per day]. */
+export function dailyCost(watts: number, on: string, off: string, tariff: Tariff): number {
+  const hours = spanHours(on, off, tariff);
+  const dear = hours.total - hours.night;
+  return (watts / 1000) * (dear * tariff.dayPrice + hours.night * (tariff.nightPrice ?? tariff.dayPrice));
+}

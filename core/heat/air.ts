@@ -1,0 +1,45 @@
+/** Air properties and air exchange of a place. */
+
+/** Specific heat of air [J kg⁻¹ K⁻¹]; latent heat of vaporisation [J kg⁻¹] at 10 °C (ASHRAE Fundamentals ch. 1). */
+export const airHeat = 1006;
+export const latentHeat = 2.477e6;
+const dryAirConstant = 287.055;
+
+/** Standard atmosphere pressure at an elevation [m] → [Pa] (ASHRAE 2017 ch. 1 eq. 3). */
+export function standardPressure(elevation: number): number {
+  return 101325 * Math.pow(1 - 2.25577e-5 * elevation, 5.2559);
+}
+
+/** Density of air [kg m⁻³] at a temperature [°C] and pressure [Pa]. */
+export function airDensity(temperature: number, pressure: number): number {
+  return pressure / (dryAirConstant * (temperature + 273.15));
+}
+
+/** Saturation humidity ratio [kg kg⁻¹] over water by the Magnus form (Alduchov & Eskridge 1996), −45…60 °C. */
+export function saturationRatio(temperature: number, pressure: number): number {
+  const vapour = 610.94 * Math.exp((17.625 * temperature) / (temperature + 243.04));
+  return (0.621945 * vapour) / (pressure - vapour);
+}
+
+/**
+ * Air changes an hour from leakage given at 20 K and 3 m s⁻¹.
+ * Stack and wind combine as in Sherman & Grimsrud 1980 (ASHRAE Fundamentals 2001 ch. 26), with the
+ * one-storey stack coefficient 0.000145 and shelter class 3 wind coefficient 0.000174, normalised to 1 there.
+ */
+export function leakageFactor(difference: number, wind: number): number {
+  const stack = 0.000145;
+  const windTerm = 0.000174;
+  const reference = stack * 20 + windTerm * 9;
+  return Math.sqrt((stack * Math.abs(difference) + windTerm * wind * wind) / reference);
+}
+
+/**
+ * Flow through a vent fully open [m³ s⁻¹]: stack between heights and wind, added in quadrature.
+ * Stack Cd·A·√(2 g h ΔT/T) with Cd 0.6 on half the area in and half out; wind 0.25·A·v for oblique wind
+ * (ASHRAE Fundamentals ch. 16).
+ */
+export function ventFlow(area: number, height: number, difference: number, wind: number): number {
+  const stack = 0.6 * (area / 2) * Math.sqrt((2 * 9.81 * height * Math.abs(difference)) / 290);
+  const windFlow = 0.25 * (area / 2) * wind;
+  return Math.sqrt(stack * stack + windFlow * windFlow);
+}

@@ -1,0 +1,26 @@
+/**
+ * Temperature nodes of one place's thermal network.
+ *
+ * `star` is the mean radiant node that stands for the mutual long-wave exchange of the inner surfaces
+ * (star network: Seem 1987; Davies 2004). `under` is the air under a fleece (the same as `air` where none
+ * is laid). Cover faces are massless and are eliminated surface by surface before the solve.
+ */
+export const AIR = 0;
+export const STAR = 1;
+export const FLOOR = 2;
+export const SUBSOIL = 3;
+export const POTS = 4;
+export const LEAF = 5;
+export const WATER = 6;
+export const WALL = 7;
+export const UNDER = 8;
+export const FLEECE = 9;
+
+/** Number of nodes; matrices are row-major, `nodeCount` × `nodeCount`, lower triangle used. */
+export const nodeCount = 10;
+
+/** Stefan–Boltzmann constant [W m⁻² K⁻⁴] (CODATA 2018). */
+export const stefanBoltzmann = 5.670374419e-8;
+
+/** 0 °C in kelvin. */
+export const kelvin = 273.15;

@@ -1,0 +1,54 @@
+import { AIR, POTS } from './nodes.ts';
+import type { Network } from './network.ts';
+import type { Drive, HeatState } from './state.ts';
+import { airDensity, airHeat, latentHeat, saturationRatio } from './air.ts';
+
+/** Convective coefficient over moist mix [W m⁻² K⁻¹] used with the Lewis relation (still air inside; ASHRAE ch. 6). */
+const mixConvection = 3;
+
+/**
+ * Water-vapour balance of the inside air over one step, implicit in the humidity ratio: evaporation from
+ * moist mix, vapour from burnt fuel, exchange with outdoors and room, condensation on cover faces below the
+ * dew point (mass transfer by the Lewis relation h/cp). Sets condensation and evaporation [W] for the next step.
+ */
+export function stepVapour(
+  network: Network,
+  state: HeatState,
+  drive: Drive,
+  outdoorFlow: number,
+  roomFlow: number,
+  fuelVapour: number,
+): void {
+  const pressure = network.pressure;
+  const mass = network.volume * airDensity(state.temperature[AIR], pressure);
+  const evaporating = (network.wetArea * drive.wetness * mixConvection) / airHeat;
+  const mixRatio = saturationRatio(state.temperature[POTS], pressure);
+  const before = state.humidity;
+  let gain = (mass / drive.seconds) * before + outdoorFlow * drive.humidity + roomFlow * drive.roomHumidity + fuelVapour;
+  let loss = mass / drive.seconds + outdoorFlow + roomFlow;
+  if (mixRatio > before) {
+    gain += evaporating * mixRatio;
+    loss += evaporating;
+  }
+  for (let i = 0; i < network.surfaceCount; i++) {
+    const faceRatio = saturationRatio(state.face[i], pressure);
+    if (before > faceRatio) {
+      const transfer = (network.insideConvection[i] * network.area[i]) / airHeat;
+      gain += transfer * faceRatio;
+      loss += transfer;
+    }
+  }
+  const humidity = Math.min(gain / loss, saturationRatio(state.temperature[AIR], pressure));
+  state.humidity = humidity;
+  state.evaporation = mixRatio > before ? evaporating * Math.max(0, mixRatio - humidity) * latentHeat : 0;
+  for (let i = 0; i < network.surfaceCount; i++) {
+    const faceRatio = saturationRatio(state.face[i], pressure);
+    const transfer = (network.insideConvection[i] * network.area[i]) / airHeat;
+    state.condensation[i] = humidity > faceRatio ? transfer * (humidity - faceRatio) * latentHeat : 0;
+  }
+}
+
+/** Relative humidity of the inside air, 0–1. */
+export function relativeHumidity(network: Network, state: HeatState): number {
+  return Math.min(1, state.humidity / saturationRatio(state.temperature[AIR], network.pressure));
+}

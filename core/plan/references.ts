@@ -1,0 +1,74 @@
+import type { Problem } from './parse.ts';
+import type { Place, Plan } from './schema.ts';
+import { coverings } from './coverings.ts';
+import { lampTechnologies } from './lamps.ts';
+import { plantGroups } from './groups.ts';
+
+const coveringIds = new Set(coverings.map((each) => each.id));
+const technologyIds = new Set(lampTechnologies.map((each) => each.id));
+const groupIds = new Set(plantGroups.map((each) => each.id));
+
+/** Problems that a schema alone cannot see: names that point nowhere, twins, a place in a room that is not described. */
+export function references(plan: Plan): Problem[] {
+  const problems: Problem[] = [];
+  twins(plan.places.map((place) => place.id), 'places', problems);
+  twins(plan.lots.map((lot) => lot.id), 'lots', problems);
+  plan.places.forEach((place, index) => placeReferences(place, `places.${index}`, problems));
+  const placeIds = new Set(plan.places.map((place) => place.id));
+  plan.lots.forEach((lot, index) => {
+    if (!placeIds.has(lot.place)) problems.push(unknown(`lots.${index}.place`, 'place', lot.place));
+    if (!groupIds.has(lot.group)) problems.push(unknown(`lots.${index}.group`, 'plant group', lot.group));
+  });
+  for (const group of Object.keys(plan.groupEdits)) {
+    if (!groupIds.has(group)) problems.push(unknown(`groupEdits.${group}`, 'plant group', group));
+  }
+  return problems;
+}
+
+function placeReferences(place: Place, path: string, problems: Problem[]): void {
+  const coveringAt: [string, string | null | undefined][] = [
+    ['covering', place.covering],
+    ['lining', place.lining],
+    ['screen.covering', place.screen?.covering],
+    ['fleece.covering', place.fleece?.covering],
+    ['baseWall.covering', place.baseWall?.covering],
+  ];
+  if (place.shape.kind === 'listed') {
+    place.shape.surfaces.forEach((surface, index) =>
+      coveringAt.push([`shape.surfaces.${index}.covering`, surface.covering]),
+    );
+  }
+  for (const [field, id] of coveringAt) {
+    if (id !== null && id !== undefined && !coveringIds.has(id)) {
+      problems.push(unknown(`${path}.${field}`, 'covering', id));
+    }
+  }
+  place.lamps.forEach((lamp, index) => {
+    if (!technologyIds.has(lamp.technology)) {
+      problems.push(unknown(`${path}.lamps.${index}.technology`, 'lamp technology', lamp.technology));
+    }
+  });
+  if (needsRoom(place) && place.room === null) {
+    problems.push({ path: `${path}.room`, message: `expected the room around this place, got none` });
+  }
+}
+
+/** Places that stand in or lean on a heated room. */
+export function needsRoom(place: Place): boolean {
+  const { shape } = place;
+  if (shape.kind === 'tent' || shape.kind === 'shelf' || shape.kind === 'window-bay') return true;
+  if (shape.kind === 'lean-to') return shape.wall.behind === 'room';
+  return shape.kind === 'listed' && shape.surfaces.some((surface) => surface.behind === 'room');
+}
+
+function twins(ids: readonly string[], path: string, problems: Problem[]): void {
+  const seen = new Set<string>();
+  ids.forEach((id, index) => {
+    if (seen.has(id)) problems.push({ path: `${path}.${index}.id`, message: `expected an id used once, got ${id} again` });
+    seen.add(id);
+  });
+}
+
+function unknown(path: string, what: string, got: string): Problem {
+  return { path, message: `expected a known ${what}, got ${got}` };
+}

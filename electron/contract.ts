@@ -2,8 +2,8 @@
  * Every call the user interface can make on its host, in one table: name, input schema, output type.
  * Both shells, the preload script and the tests derive from it. The renderer imports its types only.
  */
-import * as v from "valibot";
-import type { NightInput, Plan, Problem } from "../core/index.ts";
+import * as v from 'valibot';
+import type { NightInput, Plan, Problem } from '../core/index.ts';
 
 /** Longest plan text read, in characters; a full plan of 24 places and 200 lots takes under 200 000. */
 export const longestPlanText = 10_000_000;
@@ -43,7 +43,7 @@ export interface WeatherRecord {
   /** Name of the station where the file says it, else the file's name. */
   readonly name: string;
   readonly fileName: string;
-  readonly format: "epw" | "tmy3";
+  readonly format: 'epw' | 'tmy3';
   /** Position of the station [degrees north, degrees east, m]. */
   readonly latitude: number;
   readonly longitude: number;
@@ -66,49 +66,38 @@ export interface Start extends PlanList {
   readonly preferences: Preferences;
   /** True on the very first start, when the demonstration plan has just been put there. */
   readonly firstStart: boolean;
-  readonly shell: "desktop" | "local";
+  readonly shell: 'desktop' | 'local';
   readonly version: string;
   /** Something the user must be told, such as a damaged file set aside; null otherwise. */
   readonly notice: string | null;
 }
 
 export const preferencesSchema = v.strictObject({
-  theme: v.picklist(["system", "light", "dark"]),
-  temperature: v.picklist(["system", "C", "F"]),
-  length: v.picklist(["system", "m", "ft"]),
-  firstDay: v.picklist(["system", "monday", "sunday", "saturday"]),
-  motion: v.picklist(["system", "reduced"]),
+  theme: v.picklist(['system', 'light', 'dark']),
+  temperature: v.picklist(['system', 'C', 'F']),
+  length: v.picklist(['system', 'm', 'ft']),
+  firstDay: v.picklist(['system', 'monday', 'sunday', 'saturday']),
+  motion: v.picklist(['system', 'reduced']),
   /** ISO 4217 code given to new plans; null follows the system. */
-  currency: v.nullable(
-    v.pipe(
-      v.string(),
-      v.regex(/^[A-Z]{3}$/, "expected an ISO 4217 code such as EUR"),
-    ),
-  ),
+  currency: v.nullable(v.pipe(v.string(), v.regex(/^[A-Z]{3}$/, 'expected an ISO 4217 code such as EUR'))),
 });
 export type Preferences = v.InferOutput<typeof preferencesSchema>;
 
 export const firstPreferences: Preferences = {
-  theme: "system",
-  temperature: "system",
-  length: "system",
-  firstDay: "system",
-  motion: "system",
+  theme: 'system',
+  temperature: 'system',
+  length: 'system',
+  firstDay: 'system',
+  motion: 'system',
   currency: null,
 };
 
-const id = v.pipe(
-  v.string(),
-  v.regex(/^[a-z0-9][a-z0-9-]{0,63}$/, "expected an identifier"),
-);
+const id = v.pipe(v.string(), v.regex(/^[a-z0-9][a-z0-9-]{0,63}$/, 'expected an identifier'));
 const byId = v.strictObject({ id });
 const none = v.nullish(v.strictObject({}));
 const phrase = v.pipe(v.string(), v.minLength(1), v.maxLength(200));
 /** Any object; the host checks it as a plan and answers with paths and reasons. */
-const plan = v.custom<Plan>(
-  (input) => typeof input === "object" && input !== null,
-  "expected a plan",
-);
+const plan = v.custom<Plan>((input) => typeof input === 'object' && input !== null, 'expected a plan');
 
 const celsius = v.pipe(v.number(), v.minValue(-80), v.maxValue(60));
 /** Named `NightInput` in the engine; the schema is held to that type by `satisfies` below. */
@@ -156,13 +145,11 @@ export const contract = {
   deletePlan: answers<PlanList>()(byId),
   restorePlan: answers<PlanList>()(byId),
   importPlan: answers<PlanDocument>()(v.strictObject({ text: v.string() })),
-  exportPlan: answers<{ readonly fileName: string; readonly text: string }>()(
-    byId,
-  ),
+  exportPlan: answers<{ readonly fileName: string; readonly text: string }>()(byId),
   importWeather: answers<WeatherRecord>()(
     v.strictObject({
       name: phrase,
-      base64: v.pipe(v.string(), v.base64("expected the file in base64")),
+      base64: v.pipe(v.string(), v.base64('expected the file in base64')),
     }),
   ),
   listWeather: answers<readonly WeatherRecord[]>()(none),
@@ -176,21 +163,12 @@ export const contract = {
 
 export type CallName = keyof typeof contract;
 export const callNames = Object.keys(contract) as readonly CallName[];
-export type CallInput<K extends CallName> = v.InferInput<
-  (typeof contract)[K]["input"]
->;
-export type CheckedInput<K extends CallName> = v.InferOutput<
-  (typeof contract)[K]["input"]
->;
-export type CallOutput<K extends CallName> = Exclude<
-  (typeof contract)[K]["output"],
-  undefined
->;
+export type CallInput<K extends CallName> = v.InferInput<(typeof contract)[K]['input']>;
+export type CheckedInput<K extends CallName> = v.InferOutput<(typeof contract)[K]['input']>;
+export type CallOutput<K extends CallName> = Exclude<(typeof contract)[K]['output'], undefined>;
 
 type Arguments<K extends CallName> =
-  undefined extends CallInput<K>
-    ? [input?: CallInput<K>]
-    : [input: CallInput<K>];
+  undefined extends CallInput<K> ? [input?: CallInput<K>] : [input: CallInput<K>];
 
 /** What the interface works with: a call gives its output, or rejects with an Error that carries a `HostFailure`. */
 export type Host = {
@@ -199,13 +177,7 @@ export type Host = {
 
 /** Why a call was refused. */
 export interface HostFailure {
-  readonly code:
-    | "refused"
-    | "not-found"
-    | "unknown-call"
-    | "too-large"
-    | "store"
-    | "internal";
+  readonly code: 'refused' | 'not-found' | 'unknown-call' | 'too-large' | 'store' | 'internal';
   /** Plain words for the user. */
   readonly message: string;
   /** Paths into the plan, or `line 12` of a file, each with its reason. */
@@ -214,12 +186,9 @@ export interface HostFailure {
 
 /** What crosses the wire in both shells. */
 export type Answer<Output = unknown> =
-  | { readonly ok: true; readonly value: Output }
-  | { readonly ok: false; readonly error: HostFailure };
+  { readonly ok: true; readonly value: Output } | { readonly ok: false; readonly error: HostFailure };
 
 /** `window.winterbench` in the desktop shell; POST `/call/<name>` answers the same in the loopback shell. */
 export type Bridge = {
-  readonly [K in CallName]: (
-    ...input: Arguments<K>
-  ) => Promise<Answer<CallOutput<K>>>;
+  readonly [K in CallName]: (...input: Arguments<K>) => Promise<Answer<CallOutput<K>>>;
 };

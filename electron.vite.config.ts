@@ -12,7 +12,6 @@ function workerEntries(): Record<string, string> {
 export default defineConfig({
   main: {
     build: {
-      outDir: 'out/main',
       rolldownOptions: {
         input: { main: 'electron/desktop/main.ts', ...workerEntries() },
         output: { format: 'es', entryFileNames: '[name].js' },
@@ -21,7 +20,6 @@ export default defineConfig({
   },
   preload: {
     build: {
-      outDir: 'out/preload',
       // A sandboxed preload may require `electron` only and must be CommonJS: bundle all else into it.
       externalizeDeps: false,
       rolldownOptions: {
@@ -35,7 +33,6 @@ export default defineConfig({
     plugins: [svelte({ configFile: false })],
     worker: { format: 'es' },
     build: {
-      outDir: 'out/renderer',
       // The content security policy knows no data: scripts or fonts, so nothing is inlined.
       assetsInlineLimit: 0,
       modulePreload: { polyfill: false },

@@ -63,7 +63,11 @@ export default tseslint.config(
         'error',
         { object: 'Date', property: 'now', message: 'core/ has no clock: take the instant as an argument.' },
         { object: 'Math', property: 'random', message: 'core/ has no chance: take a seeded generator.' },
-        { object: 'Temporal', property: 'Now', message: 'core/ has no clock: take the instant as an argument.' },
+        {
+          object: 'Temporal',
+          property: 'Now',
+          message: 'core/ has no clock: take the instant as an argument.',
+        },
       ],
       'no-restricted-syntax': [
         'error',

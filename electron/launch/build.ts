@@ -1,15 +1,21 @@
-/** `npm run build`: main, preload and renderer into `out/`. With `--if-stale` only when the sources changed. */
+/**
+ * `npm run build`: main, preload and renderer into `out/`.
+ *
+ *   --if-stale     only when the sources changed since the last build
+ *   --out FOLDER   into another folder
+ */
 import { rmSync, writeFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { build } from 'electron-vite';
 import { outFolder, projectRoot } from './paths.ts';
-import { fingerprintFile, isStale, sourceFingerprint } from './stale.ts';
+import { fingerprintName, isStale, sourceFingerprint } from './stale.ts';
 
-export async function buildAll(): Promise<void> {
+export async function buildAll(folder: string = outFolder): Promise<void> {
   const fingerprint = sourceFingerprint();
-  rmSync(outFolder, { recursive: true, force: true });
-  await build({ root: projectRoot, logLevel: 'warn' });
-  writeFileSync(fingerprintFile, fingerprint);
+  rmSync(join(folder, fingerprintName), { force: true });
+  await build({ root: projectRoot, logLevel: 'warn', build: { outDir: folder, emptyOutDir: true } });
+  writeFileSync(join(folder, fingerprintName), fingerprint);
 }
 
 /** Builds what is stale; true where a build was needed. */
@@ -21,7 +27,9 @@ export async function buildIfStale(): Promise<boolean> {
 }
 
 if (import.meta.main) {
-  const { values } = parseArgs({ options: { 'if-stale': { type: 'boolean', default: false } } });
+  const { values } = parseArgs({
+    options: { 'if-stale': { type: 'boolean', default: false }, out: { type: 'string', default: outFolder } },
+  });
   if (values['if-stale']) await buildIfStale();
-  else await buildAll();
+  else await buildAll(resolve(values.out));
 }

@@ -12,7 +12,8 @@ const sources = [
   'electron.vite.config.ts',
 ];
 
-export const fingerprintFile = join(outFolder, 'sources.sha256');
+/** Written last into a finished build. */
+export const fingerprintName = 'sources.sha256';
 
 /**
  * One hash over name and content of every file the build reads. Contents rather than times: a checkout, a copy or
@@ -28,7 +29,7 @@ export function sourceFingerprint(root: string = projectRoot): string {
   return hash.digest('hex');
 }
 
-export function isStale(fingerprint: string): boolean {
-  if (!existsSync(fingerprintFile)) return true;
-  return readFileSync(fingerprintFile, 'utf8') !== fingerprint;
+export function isStale(fingerprint: string, folder: string = outFolder): boolean {
+  const file = join(folder, fingerprintName);
+  return !existsSync(file) || readFileSync(file, 'utf8') !== fingerprint;
 }

@@ -31,7 +31,7 @@ function readOptions() {
 }
 
 async function serveBrowser(open: boolean): Promise<void> {
-  const { url, close } = await startLocal({});
+  const { url, close } = await startLocal();
   const opened = open && hasDisplay(thisMachine()) && (await openBrowser(url));
   console.log(
     opened ? `Winterbench is open in your browser: ${url}` : `Open this address in a browser: ${url}`,
@@ -47,5 +47,8 @@ await buildIfStale();
 const obstacle = options.browser ? 'as asked' : await runDesktop(options.electron);
 if (obstacle !== null) {
   console.log(options.browser ? 'No window, as asked.' : `No Electron window: ${obstacle}.`);
-  await serveBrowser(options.open);
+  await serveBrowser(options.open).catch((error: Error) => {
+    console.error(error.message);
+    process.exit(1);
+  });
 }

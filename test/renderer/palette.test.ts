@@ -70,7 +70,10 @@ describe.each([
   });
 
   it('has the colours of theme.css', () => {
-    for (const mark of stateMarks) expect(custom(text, `state-${mark.id}`), mark.id).toBe(mark[theme]);
+    for (const mark of stateMarks) {
+      expect(custom(text, `state-${mark.id}`), mark.id).toBe(mark[theme]);
+      expect(custom(text, `on-${mark.id}`), mark.id).toBe(inkOn(mark[theme]));
+    }
   });
 
   it('lets text be read on paper and surface, and lines be seen', () => {

@@ -1,0 +1,46 @@
+import type { LotSeason } from '../../core/index.ts';
+
+/** The harms, each with a notch of its own form: those of cold cut from below, those of heat and light from above. */
+export const harmKinds = ['frost', 'chill', 'heat', 'scorch', 'wetCold'] as const;
+export type HarmKind = (typeof harmKinds)[number];
+
+export const harmNames: Record<HarmKind, string> = {
+  frost: 'frost',
+  chill: 'chill',
+  heat: 'heat',
+  scorch: 'scorch',
+  wetCold: 'wet and cold',
+};
+
+export function doseOf(lot: LotSeason, kind: HarmKind): Float64Array {
+  const doses = {
+    frost: lot.frostDose,
+    chill: lot.chillDose,
+    heat: lot.heatDose,
+    scorch: lot.scorchDose,
+    wetCold: lot.wetColdDose,
+  };
+  return doses[kind];
+}
+
+const half = 3.5;
+
+/** One notch at `x` in the edge of a ribbon `height` high [px]. */
+export function notch(kind: HarmKind, x: number, height: number): string {
+  const [left, right] = [(x - half).toFixed(1), (x + half).toFixed(1)];
+  const at = x.toFixed(1);
+  const depth = height * 0.55;
+  const deep = (height - depth).toFixed(1);
+  switch (kind) {
+    case 'frost':
+      return `M${left} ${height}L${at} ${deep}L${right} ${height}z`;
+    case 'chill':
+      return `M${left} ${height}A${half} ${half} 0 0 1 ${right} ${height}z`;
+    case 'wetCold':
+      return `M${left} ${height}V${deep}L${at} ${height}L${right} ${deep}V${height}z`;
+    case 'heat':
+      return `M${left} 0L${at} ${depth.toFixed(1)}L${right} 0z`;
+    case 'scorch':
+      return `M${left} 0V${(depth * 0.7).toFixed(1)}H${right}V0z`;
+  }
+}

@@ -91,7 +91,7 @@ const sheetU = 'mean of sheet makers’ tables';
 /** Glass and rigid plastic sheets. */
 export const glazings: readonly Covering[] = [
   glass(
-    'horticultural-glass',
+    'glass-3',
     'Horticultural glass 3 mm',
     figure(0.003, '3 mm ÷ 1.0 W m⁻¹ K⁻¹ (EN 673)', 'high'),
     plates(1, 0.003),
@@ -99,7 +99,7 @@ export const glazings: readonly Covering[] = [
     18,
   ),
   glass(
-    'float-glass',
+    'glass-4',
     'Float glass 4 mm',
     figure(0.004, '4 mm ÷ 1.0 W m⁻¹ K⁻¹ (EN 673)', 'high'),
     plates(1, 0.004),

@@ -1,0 +1,11 @@
+export { surfacesOf } from './surfaces.ts';
+export type { Behind, Enclosure, Surface } from './surface.ts';
+export { layerNumbers, standardFilms, uValue, withInnerLayer } from './layers.ts';
+export type { LayerNumbers } from './layers.ts';
+export { facesOf, footprint, frontAzimuth } from './faces.ts';
+export type { Face, FacePart, SolidShape } from './faces.ts';
+export { normalOf, orientationOf, toPlace, toWorld, windOf } from './orientation.ts';
+export type { Orientation } from './orientation.ts';
+export { areaOf, areaVector, cutAtLevel, middleOf, volumeOf } from './polygon.ts';
+export type { Point, Polygon } from './polygon.ts';
+export { plantLevel } from './level.ts';

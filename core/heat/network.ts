@@ -42,6 +42,10 @@ export interface Network {
   /** Conductance of node to fixed temperatures [W K⁻¹]: subsoil to deep ground, floor edge to outdoors, wall to behind, air to room. */
   readonly deepGround: number;
   readonly edge: number;
+  /** Whole floor by ISO 13370 [W K⁻¹], for the handbook sum; 0 for a raised floor. */
+  readonly groundConductance: number;
+  /** A raised floor in a room: what lies below it is the room, not the ground. */
+  readonly groundOnRoom: boolean;
   readonly wallBehind: number;
   readonly wallBehindRoom: boolean;
   readonly roomAir: number;

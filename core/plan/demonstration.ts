@@ -161,7 +161,7 @@ const description = {
   lots: [
     { id: 'pelargoniums', name: 'Pelargoniums from cuttings', group: 'pelargonium', place: 'lean-to', area: 1.4 },
     { id: 'lemons', name: 'Two lemons in tubs', group: 'citrus', place: 'lean-to', area: 1 },
-    { id: 'cacti', name: 'Seed-raised mammillarias', group: 'mammillaria', place: 'lean-to', area: 0.8, watering: 'dry' },
+    { id: 'cacti', name: 'Seed-raised mammillarias', group: 'desert-cacti', place: 'lean-to', area: 0.8, watering: 'dry' },
     { id: 'houseleeks', name: 'Houseleek pans', group: 'sempervivum', place: 'tunnel', area: 2.5 },
     { id: 'agaves', name: 'Agaves', group: 'agave', place: 'tunnel', area: 2 },
     { id: 'echeverias', name: 'Echeverias', group: 'echeveria', place: 'bright-tent', area: 0.28 },

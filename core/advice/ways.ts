@@ -1,0 +1,167 @@
+import type { Place, Plan } from '../plan/schema.ts';
+import type { WeatherYear } from '../weather/index.ts';
+import { surfacesOf } from '../fabric/index.ts';
+import { createSeasonCache, runSeason } from '../season/index.ts';
+import type { SeasonCache, SeasonResult } from '../season/index.ts';
+import { applyChange } from './change.ts';
+import { leversOf } from './levers.ts';
+import type { Lever, LeverSetting } from './levers.ts';
+import { fulfilment } from './wish.ts';
+import type { StateShift, Way, WaysResult, Wish } from './result.ts';
+
+export interface WaysOptions {
+  readonly cache?: SeasonCache;
+  /** Called with each way as it is found. */
+  readonly onWay?: (way: Way) => void;
+  /** Asked before each season run; true stops the search and returns what there is. */
+  readonly cancelled?: () => boolean;
+}
+
+/**
+ * Finds, lever by lever, the least change that fulfils a wish: a bisection over the lever's grid on the
+ * season itself (each probe is a whole season run of the place), so that one grid step less does not fulfil
+ * it where the lever acts one way. Ranked: ways that fulfil by cost a season, then the others by nearness.
+ */
+export function findWays(plan: Plan, weather: WeatherYear, wish: Wish, options: WaysOptions = {}): WaysResult {
+  const cache = options.cache ?? createSeasonCache();
+  const placeId = 'placeId' in wish ? wish.placeId : placeOfLot(plan, wish.lotId);
+  const place = plan.places.find((each) => each.id === placeId);
+  if (place === undefined) throw new RangeError(`expected a place of the plan, got ${placeId}`);
+  const alone = onlyPlace(plan, place);
+  const before = runSeason(alone, weather, cache);
+  const now = fulfilment(before, wish);
+  const ways: Way[] = [];
+  if (!now.fulfilled) {
+    for (const lever of leversFor(place, plan, wish)) {
+      if (options.cancelled?.() === true) break;
+      const way = searchLever(alone, weather, cache, lever, wish, before);
+      ways.push(way);
+      options.onWay?.(way);
+    }
+  }
+  ways.sort(byWorth);
+  return { wish, already: now.fulfilled, now: now.words, ways, outOfReach: !now.fulfilled && !ways.some((way) => way.fulfils) };
+}
+
+const score = (way: Way) => nearness.get(way) ?? 0;
+const nearness = new WeakMap<Way, number>();
+
+function byWorth(a: Way, b: Way): number {
+  if (a.fulfils !== b.fulfils) return a.fulfils ? -1 : 1;
+  if (a.fulfils) return a.runningCost + a.purchaseCost - (b.runningCost + b.purchaseCost);
+  return score(b) - score(a);
+}
+
+function placeOfLot(plan: Plan, lotId: string): string {
+  const lot = plan.lots.find((each) => each.id === lotId);
+  if (lot === undefined) throw new RangeError(`expected a lot of the plan, got ${lotId}`);
+  return lot.place;
+}
+
+/** The plan with one place and its plants; what stands elsewhere cannot change. */
+export function onlyPlace(plan: Plan, place: Place): Plan {
+  return { ...plan, places: [place], lots: plan.lots.filter((lot) => lot.place === place.id) };
+}
+
+function leversFor(place: Place, plan: Plan, wish: Wish): Lever[] {
+  const coverArea = surfacesOf(place)
+    .surfaces.filter((surface) => surface.transparent)
+    .reduce((sum, surface) => sum + surface.area, 0);
+  const up = leversOf(place, plan.tariff, coverArea, 'up');
+  if (wish.kind !== 'safe-rest') return up;
+  return [...up, ...leversOf(place, plan.tariff, coverArea, 'down')];
+}
+
+/** Bisection over the grid; where the last setting does not fulfil the wish, the whole grid's nearest is taken from a coarse look. */
+function searchLever(plan: Plan, weather: WeatherYear, cache: SeasonCache, lever: Lever, wish: Wish, before: SeasonResult): Way {
+  const { settings } = lever;
+  const judged = new Map<number, { season: SeasonResult; fulfilled: boolean; score: number; words: string }>();
+  const judge = (at: number) => {
+    const known = judged.get(at);
+    if (known !== undefined) return known;
+    const season = runSeason(applyChange(plan, settings[at].change), weather, cache);
+    const answer = { season, ...fulfilment(season, wish) };
+    judged.set(at, answer);
+    return answer;
+  };
+  const last = settings.length - 1;
+  let high = -1;
+  for (const at of lookPoints(last)) {
+    if (judge(at).fulfilled) {
+      high = at;
+      break;
+    }
+  }
+  if (high < 0) {
+    let best = last;
+    for (const [at, answer] of judged) if (answer.score > (judged.get(best)?.score ?? 0)) best = at;
+    const answer = judge(best);
+    return describe(plan, lever, settings[best], answer.season, before, false, answer.words, answer.score);
+  }
+  let low = Math.max(-1, ...[...judged.keys()].filter((at) => at < high));
+  while (high - low > 1) {
+    const middle = Math.floor((low + high) / 2);
+    if (judge(middle).fulfilled) high = middle;
+    else low = middle;
+  }
+  const answer = judge(high);
+  return describe(plan, lever, settings[high], answer.season, before, true, '', answer.score);
+}
+
+/** Settings looked at first, least change first: quarters of the grid, so that a lever that overshoots is seen. */
+function lookPoints(last: number): number[] {
+  const points = [0, 0.25, 0.5, 0.75, 1].map((share) => Math.round(share * last));
+  return [...new Set(points)].sort((a, b) => a - b);
+}
+
+function describe(
+  plan: Plan,
+  lever: Lever,
+  setting: LeverSetting,
+  season: SeasonResult,
+  before: SeasonResult,
+  fulfils: boolean,
+  shortfall: string,
+  closeness: number,
+): Way {
+  const after = season.places[0];
+  const earlier = before.places[0];
+  const electricity = (place: typeof after) =>
+    place.totals.heaterElectricity + place.totals.lampElectricity + place.totals.fanElectricity;
+  const way: Way = {
+    lever: lever.id,
+    placeId: lever.placeId,
+    words: setting.words,
+    from: lever.from,
+    to: setting.value,
+    unit: lever.unit,
+    fulfils,
+    shortfall,
+    runningCost: after.totals.cost - earlier.totals.cost,
+    purchase: setting.purchase,
+    purchaseCost: setting.purchase / lever.life,
+    electricity: electricity(after) - electricity(earlier),
+    shifts: shiftsOf(season, before),
+    cautions: lever.cautions,
+    change: setting.change,
+  };
+  nearness.set(way, closeness);
+  return way;
+}
+
+/** What a change does to every lot: days gained or lost in each state, and frost hours. */
+export function shiftsOf(after: SeasonResult, before: SeasonResult): StateShift[] {
+  const shifts: StateShift[] = [];
+  for (const place of after.places) {
+    for (const lot of place.lots) {
+      const was = before.places.flatMap((each) => each.lots).find((each) => each.lotId === lot.lotId);
+      if (was === undefined) continue;
+      shifts.push({
+        lotId: lot.lotId,
+        days: Array.from(lot.stateDays, (days, index) => days - was.stateDays[index]),
+        frostHours: lot.harm.frostHours - was.harm.frostHours,
+      });
+    }
+  }
+  return shifts;
+}

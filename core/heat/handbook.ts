@@ -1,0 +1,83 @@
+import type { Network } from './network.ts';
+import { OUTDOORS } from './network.ts';
+import { emptyDrive, initialState } from './state.ts';
+import { saturationRatio } from './air.ts';
+import { stepHeat } from './step.ts';
+
+/** Standard films of the handbook method: inside 8, outside 23 [W m⁻² K⁻¹] (EN 673 / ISO 10292). */
+const insideFilm = 8;
+const outsideFilm = 23;
+
+export interface HandbookSum {
+  readonly fabric: number;
+  readonly air: number;
+  readonly ground: number;
+  readonly room: number;
+  readonly loss: number;
+}
+
+/**
+ * Steady loss by the handbook sum [W]: Σ U·A·ΔT + 0.33·n·V·ΔT + ground, less what a room gives
+ * (extension bulletins; ASABE EP406). Conductances in W K⁻¹. `groundConductance` by ISO 13370.
+ */
+export function handbookLoss(
+  network: Network,
+  groundConductance: number,
+  inside: number,
+  outside: number,
+  room: number | null,
+): HandbookSum {
+  let fabric = 0;
+  let toRoom = network.roomAir;
+  for (let i = 0; i < network.surfaceCount; i++) {
+    if (network.behind[i] === OUTDOORS) {
+      fabric += network.area[i] / (1 / insideFilm + network.resistanceClosed[i] + 1 / outsideFilm);
+    } else {
+      toRoom += network.area[i] / (1 / insideFilm + network.resistanceClosed[i] + 1 / insideFilm);
+    }
+  }
+  const leak = 0.33 * network.leakage * network.volume;
+  const air = network.leakageFromRoom ? 0 : leak;
+  if (network.leakageFromRoom) toRoom += leak;
+  if (network.wallBehindRoom) toRoom += network.wallBehind / 2;
+  else fabric += network.wallBehind / 2;
+  const difference = inside - outside;
+  const roomDifference = room === null ? 0 : inside - room;
+  const loss = (fabric + air + groundConductance) * difference + (room === null ? 0 : toRoom * roomDifference);
+  return { fabric, air, ground: groundConductance, room: room === null ? 0 : toRoom, loss: Math.max(0, loss) };
+}
+
+export interface SteadyConditions {
+  readonly outdoor: number;
+  readonly sky: number;
+  readonly deepGround: number;
+  readonly wind: number;
+  readonly room: number | null;
+  readonly fleeceLaid: boolean;
+  readonly screenClosed: boolean;
+}
+
+/**
+ * Power that holds an inside air temperature for ever under unchanging conditions at night [W], by the
+ * network itself with one unlimited heater: steps of a million years, repeated until the radiant
+ * coefficients, which follow one step behind, have settled.
+ */
+export function steadyPower(network: Network, inside: number, conditions: SteadyConditions): number {
+  const heater = { name: '', power: 1e9, day: inside, night: inside, mat: false, fuel: 'electricity', vapour: 0 } as const;
+  const steady: Network = { ...network, heaters: [heater], ventArea: 0, fanFlow: 0 };
+  const drive = emptyDrive(network, 1e13);
+  drive.outdoor = conditions.outdoor;
+  drive.sky = conditions.sky;
+  drive.deepGround = conditions.deepGround;
+  drive.wind = conditions.wind;
+  drive.room = conditions.room ?? conditions.outdoor;
+  drive.humidity = 0.8 * saturationRatio(conditions.outdoor, network.pressure);
+  drive.roomHumidity = drive.humidity;
+  drive.night = true;
+  drive.wetness = 0;
+  drive.fleeceLaid = conditions.fleeceLaid;
+  drive.screenClosed = conditions.screenClosed;
+  const state = initialState(steady, inside, drive.humidity);
+  for (let round = 0; round < 30; round++) stepHeat(steady, state, drive);
+  return state.heaterPower[0];
+}

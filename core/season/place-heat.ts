@@ -1,0 +1,126 @@
+import type { Place } from '../plan/schema.ts';
+import { AIR, LEAF, POTS, buildNetwork, emptyDrive, initialState, relativeHumidity, saturationRatio, stepHeat } from '../heat/index.ts';
+import type { Drive, HeatState, Network } from '../heat/index.ts';
+import type { SiteYear } from './site-year.ts';
+import { roomMoistureExcess } from './surroundings.ts';
+import { lampOn } from './lamps.ts';
+import type { LampRun } from './lamps.ts';
+import type { PlaceLight } from './place-light.ts';
+
+/** What a listener of a place's run is told after each step. */
+export type StepListener = (index: number, drive: Drive, state: HeatState) => void;
+
+/** A place made ready to run: network, lamps, sun and the schedules of its covers, in weather-year order. */
+export interface PlaceRun {
+  readonly network: Network;
+  readonly lamps: readonly LampRun[];
+  readonly lampFlags: readonly Uint8Array[];
+  readonly light: PlaceLight;
+  readonly room: Float64Array | null;
+  readonly screenClosed: Uint8Array | null;
+  readonly fleeceLaid: Uint8Array | null;
+  readonly wetness: number;
+}
+
+export function preparePlaceRun(
+  place: Place,
+  year: SiteYear,
+  light: PlaceLight,
+  lamps: readonly LampRun[],
+  room: Float64Array | null,
+  wetness: number,
+): PlaceRun {
+  const { clock } = year;
+  const covered = (closed: (k: number) => boolean) => {
+    const flags = new Uint8Array(clock.n);
+    for (let k = 0; k < clock.n; k++) flags[k] = closed(k) ? 1 : 0;
+    return flags;
+  };
+  const { screen, fleece } = place;
+  return {
+    network: buildNetwork(place, year.site, year.pressure),
+    lamps,
+    lampFlags: lamps.map((lamp) => lampOn(lamp, clock)),
+    light,
+    room,
+    wetness,
+    screenClosed:
+      screen === null
+        ? null
+        : covered((k) => clock.sunUp[k] === 0 && (screen.closedWhen === 'night' || clock.nightLow[k] < screen.below)),
+    fleeceLaid:
+      fleece === null
+        ? null
+        : covered(
+            (k) =>
+              fleece.laidWhen === 'always' ||
+              (clock.sunUp[k] === 0 && (fleece.laidWhen === 'night' || clock.nightLow[k] < fleece.below)),
+          ),
+  };
+}
+
+/** Fills the drive with step `k` of the weather year. */
+export function setDrive(drive: Drive, run: PlaceRun, year: SiteYear, k: number, state: HeatState): void {
+  const { steps, clock } = year;
+  drive.outdoor = steps.dryBulb[k];
+  drive.sky = year.skyTemperature[k];
+  drive.wind = steps.windSpeed[k];
+  drive.humidity = year.humidity[k];
+  drive.deepGround = year.deepGround[Math.floor((k * clock.stepMinutes) / 1440)];
+  drive.room = run.room === null ? drive.outdoor : run.room[k];
+  drive.roomHumidity = Math.min(
+    drive.humidity + roomMoistureExcess,
+    saturationRatio(drive.room, year.pressure),
+  );
+  const { light } = run;
+  for (let i = 0; i < light.sunOnSurface.length; i++) drive.sunOnSurface[i] = light.sunOnSurface[i][k];
+  drive.sunLeaf = light.sunLeaf[k];
+  drive.sunPots = light.sunPots[k];
+  drive.sunFloor = light.sunFloor[k];
+  let air = state.fan * run.network.fanWatts;
+  let leaf = 0;
+  let pots = 0;
+  for (let l = 0; l < run.lamps.length; l++) {
+    if (run.lampFlags[l][k] === 0) continue;
+    air += run.lamps[l].airHeat;
+    leaf += run.lamps[l].leafHeat;
+    pots += run.lamps[l].potHeat;
+  }
+  drive.lampAir = air;
+  drive.lampLeaf = leaf;
+  drive.lampPots = pots;
+  drive.night = clock.sunUp[k] === 0;
+  drive.screenClosed = run.screenClosed !== null && run.screenClosed[k] === 1;
+  drive.fleeceLaid = run.fleeceLaid !== null && run.fleeceLaid[k] === 1;
+  drive.wetness = run.wetness;
+}
+
+/** Days run before the season's first day so that masses have forgotten their start. */
+const spinUpDays = 21;
+
+/**
+ * Runs a place through the season: `spinUpDays` first, unheard, then 365 days from `startDay` of the year
+ * (the weather year is a ring). `hear` is called after each step with its index in the season.
+ */
+export function runPlaceHeat(run: PlaceRun, year: SiteYear, startDay: number, hear: StepListener): HeatState {
+  const { clock } = year;
+  const perDay = 1440 / clock.stepMinutes;
+  const first = startDay * perDay;
+  const begin = (first - spinUpDays * perDay + clock.n) % clock.n;
+  const start = run.room === null ? year.clock.dayMean[begin] : run.room[begin];
+  const state = initialState(run.network, start, year.humidity[begin]);
+  const drive = emptyDrive(run.network, clock.stepMinutes * 60);
+  for (let index = -spinUpDays * perDay; index < clock.n; index++) {
+    const k = (first + index + clock.n) % clock.n;
+    setDrive(drive, run, year, k, state);
+    stepHeat(run.network, state, drive);
+    if (index >= 0) hear(index, drive, state);
+  }
+  return state;
+}
+
+/** Readings a listener takes most often. */
+export const airOf = (state: HeatState): number => state.temperature[AIR];
+export const leafOf = (state: HeatState): number => state.temperature[LEAF];
+export const potsOf = (state: HeatState): number => state.temperature[POTS];
+export { relativeHumidity };

@@ -20,3 +20,4 @@ function command(): string[] {
 
 const child = spawn(process.execPath, command(), { cwd: projectRoot, stdio: 'inherit' });
 child.on('exit', (code) => process.exit(code ?? 1));
+for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => child.kill(signal));

@@ -78,5 +78,14 @@ export default tseslint.config(
       ],
     },
   },
+  {
+    // A promise nobody waits for loses its error; needs types, which core/ (no promises) can do without.
+    files: ['electron/**/*.ts', 'test/**/*.ts'],
+    languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname } },
+    rules: {
+      '@typescript-eslint/no-floating-promises': 'error',
+      '@typescript-eslint/no-misused-promises': ['error', { checksVoidReturn: false }],
+    },
+  },
   { files: ['**/*.cjs'], languageOptions: { sourceType: 'commonjs' } },
 );

@@ -25,8 +25,7 @@ function clock(minutes: number): string {
 
 /** Hours a day that a lamp is on; a lamp that goes off before it goes on burns through midnight. */
 export function lampHours(lamp: Lamp): number {
-  const span = minutesOf(lamp.off) - minutesOf(lamp.on);
-  return (span > 0 ? span : span + 1440) / 60;
+  return ((minutesOf(lamp.off) - minutesOf(lamp.on) + 1440) % 1440) / 60;
 }
 
 /** The lamp burning `hours` a day, from when it goes on now. */
@@ -53,7 +52,7 @@ export const triedHeater: Heater = {
   differential: 1,
 };
 
-/** A white LED of 30 W a square metre short of bright, hung 40 cm over the plants (common practice, no source). */
+/** A white LED of 130 W a square metre of growing area, hung 40 cm over the plants (common practice, no source). */
 export function triedLamp(place: Place): Lamp {
   const side = Math.min(1.2, Math.sqrt(place.growingArea) * 0.7);
   return {

@@ -11,6 +11,9 @@ export interface Selection {
   readonly lotId?: string | null;
 }
 
+/** The host takes no longer name for a change. */
+const longestWords = 200;
+
 function wordsOf(error: unknown): string {
   return error instanceof Error ? error.message : String(error);
 }
@@ -208,8 +211,9 @@ export class Bench {
   }
 
   /** Saves follow one another, so that versions stand in the order the user made them. */
-  #save(words: string, plan: Plan, mergeKey?: string) {
+  #save(what: string, plan: Plan, mergeKey?: string) {
     const id = this.planId;
+    const words = what.length > longestWords ? `${what.slice(0, longestWords - 1)}…` : what;
     this.#saving = this.#saving.then(() =>
       this.#guarded(async () => {
         const document = await this.host.savePlan({ id, plan, words, mergeKey });

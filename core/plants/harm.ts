@@ -1,0 +1,163 @@
+import type { GroupNumbers } from '../plan/groups.ts';
+import { dayWeight } from './memory.ts';
+
+/** Harms by day. Doses count hours and depth beyond a limit of leaf temperature. */
+export interface HarmDays {
+  /** Degree-hours below the cold the plant bears, wet or dry [K h], and the hours of it [h]. */
+  readonly frost: Float64Array;
+  readonly frostHours: Float64Array;
+  /** Degree-hours below the chilling limit of tropical groups [K h]; nil for groups without one. */
+  readonly chill: Float64Array;
+  /** Degree-hours above the heat that tissue bears [K h]. */
+  readonly heat: Float64Array;
+  /** Daily light beyond what it bears or is used to [mol m⁻² d⁻¹]. */
+  readonly scorch: Float64Array;
+  /** 1 on days after the fifth running day of wet mix colder than the group's limit [d]. */
+  readonly wetCold: Float64Array;
+}
+
+/** A harm over a season: its sum, how many days, the first and the worst day (null where there was none). */
+export interface HarmSummary {
+  readonly total: number;
+  readonly days: number;
+  readonly firstDay: number | null;
+  readonly peakDay: number | null;
+  readonly peak: number;
+}
+
+/** Days of wet cold borne before rot sets in (threshold collection, placeholder) [d]. */
+const wetColdBorne = 5;
+/** Days over which a plant becomes used to more light, and the share of its limit borne before (placeholders). */
+const lightHabitDays = 14;
+const unusedShare = 0.5;
+
+interface HarmLimits {
+  readonly cold: number;
+  readonly chill: number;
+  readonly hot: number;
+}
+
+/** Adds up one day's leaf temperatures against the limits. */
+function doseDay(
+  harms: HarmDays,
+  day: number,
+  leaf: Float64Array,
+  from: number,
+  to: number,
+  hours: number,
+  limits: HarmLimits,
+) {
+  let frost = 0;
+  let below = 0;
+  let chill = 0;
+  let heat = 0;
+  let sum = 0;
+  for (let step = from; step < to; step += 1) {
+    const temperature = leaf[step] as number;
+    sum += temperature;
+    if (temperature < limits.cold) {
+      frost += limits.cold - temperature;
+      below += 1;
+    }
+    if (temperature < limits.chill) chill += limits.chill - temperature;
+    if (temperature > limits.hot) heat += temperature - limits.hot;
+  }
+  harms.frost[day] = frost * hours;
+  harms.frostHours[day] = below * hours;
+  harms.chill[day] = chill * hours;
+  harms.heat[day] = heat * hours;
+  return sum / (to - from);
+}
+
+/**
+ * Scorch: daily light beyond the most the group bears. A plant not used to light bears about half of that
+ * (placeholder); one used to it twice what it has had over two weeks, up to the full limit.
+ */
+function scorchDays(group: GroupNumbers, dailyLight: Float64Array, scorch: Float64Array): void {
+  let habit = dailyLight[0] as number;
+  for (let day = 0; day < dailyLight.length; day += 1) {
+    const light = dailyLight[day] as number;
+    const borne = Math.min(group.lightMost, Math.max(unusedShare * group.lightMost, 2 * habit));
+    scorch[day] = Math.max(0, light - borne);
+    habit += dayWeight(lightHabitDays) * (light - habit);
+  }
+}
+
+/**
+ * Harms of a group from its leaf temperature through the day; harm alone goes by the hour, state by the day's mean.
+ * @param leafTemperature means over steps of `stepMinutes` [°C], whole days
+ * @param wet whether the mix is wet: for all days, or a day an entry (1 wet)
+ * @param dailyLight at the plant [mol m⁻² d⁻¹], a day an entry; null where scorch is not asked for
+ */
+export function harmDoses(
+  group: GroupNumbers,
+  leafTemperature: Float64Array,
+  stepMinutes: number,
+  wet: boolean | Uint8Array,
+  dailyLight: Float64Array | null = null,
+): HarmDays {
+  const perDay = 1440 / stepMinutes;
+  const count = leafTemperature.length / perDay;
+  if (!(Number.isInteger(perDay) && Number.isInteger(count) && count > 0)) {
+    throw new RangeError(
+      `expected whole days of ${stepMinutes}-minute steps, got ${leafTemperature.length} steps`,
+    );
+  }
+  if (typeof wet !== 'boolean' && wet.length !== count)
+    throw new RangeError(`expected ${count} days of wet, got ${wet.length}`);
+  if (dailyLight !== null && dailyLight.length !== count) {
+    throw new RangeError(`expected ${count} days of light, got ${dailyLight.length}`);
+  }
+  const numbers = () => new Float64Array(count);
+  const harms: HarmDays = {
+    frost: numbers(),
+    frostHours: numbers(),
+    chill: numbers(),
+    heat: numbers(),
+    scorch: numbers(),
+    wetCold: numbers(),
+  };
+  const hours = stepMinutes / 60;
+  let wetColdRun = 0;
+  for (let day = 0; day < count; day += 1) {
+    const isWet = typeof wet === 'boolean' ? wet : wet[day] === 1;
+    const limits = {
+      cold: isWet ? group.damageColdWet : group.damageColdDry,
+      chill: group.chillBelow ?? Number.NEGATIVE_INFINITY,
+      hot: group.damageHot,
+    };
+    const mean = doseDay(harms, day, leafTemperature, day * perDay, (day + 1) * perDay, hours, limits);
+    wetColdRun = isWet && mean < group.wetColdBelow ? wetColdRun + 1 : 0;
+    harms.wetCold[day] = wetColdRun > wetColdBorne ? 1 : 0;
+  }
+  if (dailyLight !== null) scorchDays(group, dailyLight, harms.scorch);
+  return harms;
+}
+
+/** Sum, days, first and worst day of one harm. */
+export function summariseHarm(doses: Float64Array): HarmSummary {
+  let [total, days, peak] = [0, 0, 0];
+  let firstDay: number | null = null;
+  let peakDay: number | null = null;
+  for (let day = 0; day < doses.length; day += 1) {
+    const dose = doses[day] as number;
+    if (!(dose > 0)) continue;
+    total += dose;
+    days += 1;
+    firstDay ??= day;
+    if (dose > peak) [peak, peakDay] = [dose, day];
+  }
+  return { total, days, firstDay, peakDay, peak };
+}
+
+/** Season's totals: degree-hours for frost, chill and heat [K h], days for scorch and wet cold [d], hours of frost [h]. */
+export function harmTotals(harms: HarmDays) {
+  return {
+    frost: summariseHarm(harms.frost).total,
+    chill: summariseHarm(harms.chill).total,
+    heat: summariseHarm(harms.heat).total,
+    scorch: summariseHarm(harms.scorch).days,
+    wetCold: summariseHarm(harms.wetCold).days,
+    frostHours: summariseHarm(harms.frostHours).total,
+  };
+}

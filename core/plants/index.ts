@@ -1,0 +1,25 @@
+export type { PlantDays } from './day.ts';
+export { constantDays, dayCount, seasonMonth } from './day.ts';
+export type { HarmDays, HarmSummary } from './harm.ts';
+export { harmDoses, harmTotals, summariseHarm } from './harm.ts';
+export type { Watering } from './mind.ts';
+export { isDryMonth } from './mind.ts';
+export {
+  carbonNightResponse,
+  lightResponse,
+  optimumOf,
+  temperatureAt,
+  temperatureResponse,
+  wangEngel,
+  yanHunt,
+} from './response.ts';
+export type { PlantOptions, PlantResult, PlantTransition } from './state.ts';
+export { runPlants } from './state.ts';
+export type { Thresholds } from './thresholds.ts';
+export { coolEnoughFor, lightNeeded, thresholdsOf } from './thresholds.ts';
+export type { WaterAdvice, WaterAnswer } from './water.ts';
+export { waterAdvice, waterings } from './water.ts';
+export type { PlantWeek } from './week.ts';
+export { weeklyStates } from './week.ts';
+export type { LimitingFactor, LimitingId, PlantState, PlantStateId } from './words.ts';
+export { limitingFactors, limitingWords, plantHarms, plantStates } from './words.ts';

@@ -1,0 +1,92 @@
+import type { GroupNumbers } from '../plan/groups.ts';
+
+/**
+ * Beta response of development to temperature (Yan & Hunt 1999, Annals of Botany 84:607–614; published with a
+ * base of 0 °C, the general form with a base from memory):
+ *
+ *   r = (Tmax − T)/(Tmax − Topt) · ((T − Tb)/(Topt − Tb))^((Topt − Tb)/(Tmax − Topt))
+ *
+ * @param temperature 24-h mean [°C]
+ * @param base, optimum, ceiling cardinal temperatures [°C], base < optimum < ceiling
+ * @returns 0–1, 1 at the optimum, 0 at and outside base and ceiling
+ */
+export function yanHunt(temperature: number, base: number, optimum: number, ceiling: number): number {
+  if (!(temperature > base && temperature < ceiling)) return 0;
+  const fall = (ceiling - temperature) / (ceiling - optimum);
+  return fall * ((temperature - base) / (optimum - base)) ** ((optimum - base) / (ceiling - optimum));
+}
+
+/**
+ * Response of development to temperature after Wang & Engel (1998, Agricultural Systems 58:1–24):
+ *
+ *   a = ln 2 / ln((Tmax − Tb)/(Topt − Tb)),  r = (2 (T − Tb)^a (Topt − Tb)^a − (T − Tb)^2a) / (Topt − Tb)^2a
+ *
+ * Kept beside the beta response as its check: for cardinals of plants the two differ by 0.02 at most.
+ */
+export function wangEngel(temperature: number, base: number, optimum: number, ceiling: number): number {
+  if (!(temperature > base && temperature < ceiling)) return 0;
+  const power = Math.LN2 / Math.log((ceiling - base) / (optimum - base));
+  const share = ((temperature - base) / (optimum - base)) ** power;
+  return 2 * share - share * share;
+}
+
+/** The single optimum of a group's curve: the middle of its best band [°C, 24-h mean]. */
+export function optimumOf(group: GroupNumbers): number {
+  return (group.optimumLow + group.optimumHigh) / 2;
+}
+
+/**
+ * Temperature index of a group, 0–1, by the beta response with its optimum in the middle of the best band.
+ * @param meanLeaf leaf temperature, mean of 24 h [°C]; applied hour by hour it would be off by up to 0.3
+ */
+export function temperatureResponse(group: GroupNumbers, meanLeaf: number): number {
+  return yanHunt(meanLeaf, group.baseTemperature, optimumOf(group), group.ceiling);
+}
+
+/**
+ * Light index of a group, 0–1: saturating from its compensation (the hold light), 0.9 at the good light:
+ *
+ *   I = 1 − exp(−k (DLI − hold)),  k = ln 10 / (good − hold)
+ *
+ * The form fits Opuntia ficus-indica: nil at 4, 0.9 at 22 mol m⁻² d⁻¹, k = 0.128 (Nobel & Hartsock 1983), and
+ * Agave lechuguilla within 25 %. Those figures hold on the plane of the cladode, which gets less than the bench.
+ * @param dailyLight at the plant [mol m⁻² d⁻¹]
+ */
+export function lightResponse(group: GroupNumbers, dailyLight: number): number {
+  if (!(dailyLight > group.lightHold)) return 0;
+  return 1 - Math.exp((-Math.LN10 * (dailyLight - group.lightHold)) / (group.lightGood - group.lightHold));
+}
+
+/** Night temperature for most carbon gain, and where it ends [°C]; solved from half gain 9 K either side (below). */
+const carbonBase = 14 - 9 * Math.SQRT2;
+const carbonOptimum = 14;
+const carbonCeiling = 14 + 9 * Math.SQRT2;
+
+/**
+ * Carbon gain of desert and rosette succulents by night temperature, 0–1. Derived from uptake of Ferocactus,
+ * most at 23/14 °C day/night, half at 11/5 and at 32/23 (Nobel 1986): nights of 14, 5 and 23 °C give 1, 0.5, 0.5,
+ * which the beta response meets with base 1.3, optimum 14, ceiling 26.7 °C. Development follows the 24-h mean
+ * instead; where it runs ahead of carbon gain, growth is soft.
+ * @param nightLeaf mean leaf temperature of the dark hours [°C]
+ * @param growthMean 24-h mean to which the plant is used [°C]; moves the optimum by 0.34 K a kelvin
+ *   (Opuntia ficus-indica, Nobel & Hartsock 1984, computed), nil at Ferocactus' 18.5 °C
+ */
+export function carbonNightResponse(nightLeaf: number, growthMean = 18.5): number {
+  const shift = 0.34 * (growthMean - 18.5);
+  return yanHunt(nightLeaf - shift, carbonBase, carbonOptimum, carbonCeiling);
+}
+
+/**
+ * The temperature at which a group's response passes `level`, on the cool or the warm side of its optimum [°C].
+ * Found by bisection: the response rises below the optimum and falls above it.
+ */
+export function temperatureAt(group: GroupNumbers, level: number, side: 'cool' | 'warm'): number {
+  let outer = side === 'cool' ? group.baseTemperature : group.ceiling;
+  let inner = optimumOf(group);
+  for (let step = 0; step < 50; step += 1) {
+    const middle = (outer + inner) / 2;
+    if (temperatureResponse(group, middle) < level) outer = middle;
+    else inner = middle;
+  }
+  return (outer + inner) / 2;
+}

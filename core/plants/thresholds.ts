@@ -1,0 +1,74 @@
+import type { GroupNumbers } from '../plan/groups.ts';
+import { temperatureAt } from './response.ts';
+
+/**
+ * Temperature responses at which rest begins and ends, and at which slow turns to growing and back. The levels
+ * are chosen by test against practice, no source: with 0.45 an echeveria rests below a mean of about 7 °C and
+ * starts again at about 8 °C, as growers find at 5–10 °C; 0.35 would keep it slow at 6 °C.
+ */
+export const restBegins = 0.45;
+export const restEnds = 0.55;
+export const growingBegins = 0.7;
+export const growingEnds = 0.6;
+/** Light as a share of its threshold at which a lack begins and ends, and growing begins and ends. */
+export const lackBegins = 0.95;
+export const lackEnds = 1.05;
+export const goodBegins = 1;
+export const goodEnds = 0.85;
+/** Share of moisture left in the mix, 0–1, at which the plant begins to rest dry. Common practice, no source. */
+export const dryBegins = 0.3;
+/** Nights must stay above this for a warm day to count towards heat rest [°C] (threshold collection, placeholder). */
+export const warmNight = 20;
+
+/** The temperatures and slopes that the state machine compares with, computed once a group [°C, 24-h mean]. */
+export interface Thresholds {
+  readonly coldBegins: number;
+  readonly coldEnds: number;
+  readonly heatBegins: number;
+  readonly heatEnds: number;
+  readonly coolSlowBegins: number;
+  readonly coolSlowEnds: number;
+  readonly warmSlowBegins: number;
+  readonly warmSlowEnds: number;
+}
+
+/** Works out a group's thresholds from its curve. */
+export function thresholdsOf(group: GroupNumbers): Thresholds {
+  const warmSlow = Math.min(group.slowAbove, temperatureAt(group, growingEnds, 'warm'));
+  return {
+    coldBegins: temperatureAt(group, restBegins, 'cool'),
+    coldEnds: temperatureAt(group, restEnds, 'cool'),
+    heatBegins: temperatureAt(group, restBegins, 'warm'),
+    heatEnds: temperatureAt(group, restEnds, 'warm'),
+    coolSlowBegins: temperatureAt(group, growingEnds, 'cool'),
+    coolSlowEnds: temperatureAt(group, growingBegins, 'cool'),
+    warmSlowBegins: warmSlow,
+    warmSlowEnds: warmSlow - 1,
+  };
+}
+
+/**
+ * Light a plant needs to stay compact at a 24-h mean [mol m⁻² d⁻¹]: the hold light where cold rest begins, rising
+ * with warmth to `lightStretch` at the warm end of the best band, and level above it. The same light that holds a
+ * plant at 8–10 °C draws it up at 18–22 °C (common practice; direction after a Wageningen trial of Kalanchoe).
+ */
+export function lightNeeded(group: GroupNumbers, thresholds: Thresholds, meanLeaf: number): number {
+  const warmth = (meanLeaf - thresholds.coldBegins) / (group.optimumHigh - thresholds.coldBegins);
+  const share = Math.min(1, Math.max(0, warmth));
+  return group.lightHold + share * (group.lightStretch - group.lightHold);
+}
+
+/**
+ * The 24-h mean to which a plant must be cooled for `dailyLight` to keep it compact [°C]; null where the light is
+ * below the hold light (only cold rest helps) or already enough at any warmth.
+ */
+export function coolEnoughFor(
+  group: GroupNumbers,
+  thresholds: Thresholds,
+  dailyLight: number,
+): number | null {
+  const span = group.lightStretch - group.lightHold;
+  if (!(dailyLight > group.lightHold) || !(dailyLight < group.lightStretch)) return null;
+  const share = (dailyLight - group.lightHold) / span;
+  return thresholds.coldBegins + share * (group.optimumHigh - thresholds.coldBegins);
+}

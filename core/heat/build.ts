@@ -2,7 +2,8 @@ import type { Place, PlanSite } from '../plan/schema.ts';
 import { covering } from '../plan/coverings.ts';
 import type { Covering } from '../plan/coverings.ts';
 import { surfacesOf } from '../fabric/index.ts';
-import type { Surface } from '../fabric/index.ts';
+import { solarAbsorptance } from '../light/index.ts';
+import type { Enclosure, Surface } from '../fabric/index.ts';
 import { AIR, FLEECE, FLOOR, LEAF, POTS, STAR, SUBSOIL, UNDER, WALL, WATER, nodeCount } from './nodes.ts';
 import { OUTDOORS, ROOM, emptyMatrix } from './network.ts';
 import type { Network } from './network.ts';
@@ -35,8 +36,8 @@ const airContents = 4;
 export function buildNetwork(place: Place, site: PlanSite, pressure: number): Network {
   const fabric = surfacesOf(place);
   const openings = fabric.surfaces.filter((surface) => surface.coveringId === 'open');
-  const massive = place.shape.kind === 'lean-to' ? fabric.surfaces.find((s) => s.role === 'back-wall') : undefined;
-  const covers = fabric.surfaces.filter((s) => s !== massive && s.behind !== 'ground' && s.coveringId !== 'open');
+  const massive = fabric.surfaces.find((surface) => surface.part === 'wall');
+  const covers = coverSurfaces(fabric);
   const openArea = openings.reduce((sum, surface) => sum + surface.area, 0);
   const sheltered = !covers.some((surface) => surface.behind === 'outdoors');
   const fleece = place.fleece === null ? null : covering(place.fleece.covering);
@@ -71,12 +72,12 @@ export function buildNetwork(place: Place, site: PlanSite, pressure: number): Ne
     radiant,
     radiantFleece,
     ...ground,
-    groundOnRoom: raised && place.room !== null,
     wallBehind,
     wallBehindRoom: place.shape.kind === 'lean-to' && place.shape.wall.behind === 'room',
     roomAir: openArea * openExchange,
     roomRadiant: openArea,
-    leakage: place.leakage * tightness(place),
+    leakage: place.leakage * fabric.airShareOpen,
+    leakageClosed: place.leakage * fabric.airShareClosed,
     leakageFromRoom: sheltered,
     windShare: sheltered ? 0 : site.windShare,
     ventArea: place.vents?.area ?? 0,
@@ -93,9 +94,11 @@ export function buildNetwork(place: Place, site: PlanSite, pressure: number): Ne
   };
 }
 
-/** Share of the leakage that a lining leaves. */
-function tightness(place: Place): number {
-  return place.lining === null ? 1 : covering(place.lining).airShare.value;
+/** Surfaces that are covers in the network's sense: not the massive back wall, not an open side, not the ground. */
+export function coverSurfaces(fabric: Enclosure): Surface[] {
+  return fabric.surfaces.filter(
+    (surface) => surface.part !== 'wall' && surface.behind !== 'ground' && surface.coveringId !== 'open',
+  );
 }
 
 function coverNumbers(place: Place, covers: readonly Surface[]) {
@@ -108,7 +111,8 @@ function coverNumbers(place: Place, covers: readonly Surface[]) {
     skyView: array(),
     behind: new Uint8Array(count),
     insideConvection: array(),
-    insideEmissivity: array(),
+    emissivityOpen: array(),
+    emissivityClosed: array(),
     outsideEmissivity: array(),
     resistanceOpen: array(),
     resistanceClosed: array(),
@@ -116,23 +120,19 @@ function coverNumbers(place: Place, covers: readonly Surface[]) {
     longWaveClosed: array(),
     solarAbsorptance: array(),
   };
-  const lining = place.lining === null ? null : covering(place.lining);
-  const screen = place.screen === null ? null : covering(place.screen.covering);
   covers.forEach((surface, i) => {
-    const cover = covering(surface.coveringId);
-    const lined = lining !== null && surface.transparent ? lining : null;
-    const screened = screen !== null && surface.transparent ? screen : null;
     numbers.area[i] = surface.area;
     numbers.skyView[i] = surface.skyView;
     numbers.behind[i] = surface.behind === 'outdoors' ? OUTDOORS : ROOM;
     numbers.insideConvection[i] = insideConvection(surface.tilt);
-    numbers.insideEmissivity[i] = (lined ?? cover).emissivityInside.value;
-    numbers.outsideEmissivity[i] = cover.emissivityOutside.value;
-    numbers.resistanceOpen[i] = cover.resistance.value + (lined?.resistance.value ?? 0);
-    numbers.resistanceClosed[i] = numbers.resistanceOpen[i] + (screened?.resistance.value ?? 0);
-    numbers.longWaveOpen[i] = cover.longWaveTransmittance.value * (lined?.longWaveTransmittance.value ?? 1);
-    numbers.longWaveClosed[i] = numbers.longWaveOpen[i] * (screened?.longWaveTransmittance.value ?? 1);
-    numbers.solarAbsorptance[i] = surface.solarAbsorptance;
+    numbers.emissivityOpen[i] = surface.emissivityInsideOpen;
+    numbers.emissivityClosed[i] = surface.emissivityInsideClosed;
+    numbers.outsideEmissivity[i] = surface.emissivityOutside;
+    numbers.resistanceOpen[i] = surface.resistanceOpen;
+    numbers.resistanceClosed[i] = surface.resistanceClosed;
+    numbers.longWaveOpen[i] = surface.longWaveOpen;
+    numbers.longWaveClosed[i] = surface.longWaveClosed;
+    numbers.solarAbsorptance[i] = solarAbsorptance(layersOf(place, surface));
   });
   return numbers;
 }
@@ -219,4 +219,10 @@ function groundLinks(place: Place, floorArea: number, perimeter: number, fixed: 
   const deepGround = (floorArea * ground) / (undisturbedDepth - floor.top - subsoilThickness / 2);
   const edge = Math.max(0, floorArea / Math.max(0.05, left) - deepGround);
   return { deepGround, edge, groundConductance: whole };
+}
+
+/** The layers a surface's sun meets: cover, and lining where it is clear. */
+function layersOf(place: Place, surface: Surface): Covering[] {
+  const cover = covering(surface.coveringId);
+  return place.lining !== null && surface.transparent ? [cover, covering(place.lining)] : [cover];
 }

@@ -28,6 +28,7 @@ export function addCovers(network: Network, state: HeatState, drive: Drive, radi
   const { matrix, right, sumConductance, outConductance, outTemperature, condensation } = state;
   const resistance = drive.screenClosed ? network.resistanceClosed : network.resistanceOpen;
   const longWave = drive.screenClosed ? network.longWaveClosed : network.longWaveOpen;
+  const inside = drive.screenClosed ? network.emissivityClosed : network.emissivityOpen;
   const convection = outsideConvection(drive.wind * network.windShare);
   const toSky = radiantCoefficient(drive.outdoor, drive.sky);
   const toAir = radiantCoefficient(drive.outdoor, drive.outdoor);
@@ -68,7 +69,7 @@ export function addCovers(network: Network, state: HeatState, drive: Drive, radi
     }
     const out = area / (resistance[i] + 1 / film);
     const toAirNode = network.insideConvection[i] * area;
-    const toStarNode = radiantInside * network.insideEmissivity[i] * area;
+    const toStarNode = radiantInside * inside[i] * area;
     const sum = out + toAirNode + toStarNode;
     const source = out * equivalent + condensation[i];
     air += toAirNode - (toAirNode * toAirNode) / sum;
@@ -90,6 +91,7 @@ export function addCovers(network: Network, state: HeatState, drive: Drive, radi
 /** Back-substitution: inner face temperatures and the heat that leaves through each surface [W]. */
 export function readCovers(network: Network, state: HeatState, drive: Drive, radiantInside: number): void {
   const longWave = drive.screenClosed ? network.longWaveClosed : network.longWaveOpen;
+  const inside = drive.screenClosed ? network.emissivityClosed : network.emissivityOpen;
   const toSky = radiantCoefficient(drive.outdoor, drive.sky);
   const toAir = radiantCoefficient(drive.outdoor, drive.outdoor);
   const toRoom = radiantCoefficient(drive.room, drive.room);
@@ -98,7 +100,7 @@ export function readCovers(network: Network, state: HeatState, drive: Drive, rad
   for (let i = 0; i < network.surfaceCount; i++) {
     const area = network.area[i];
     const toAirNode = network.insideConvection[i] * area;
-    const toStarNode = radiantInside * network.insideEmissivity[i] * area;
+    const toStarNode = radiantInside * inside[i] * area;
     const source = state.outConductance[i] * state.outTemperature[i] + state.condensation[i];
     const face = (toAirNode * air + toStarNode * star + source) / state.sumConductance[i];
     state.face[i] = face;

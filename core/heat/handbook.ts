@@ -36,7 +36,7 @@ export function handbookLoss(
       toRoom += network.area[i] / (1 / insideFilm + network.resistanceClosed[i] + 1 / insideFilm);
     }
   }
-  const leak = 0.33 * network.leakage * network.volume;
+  const leak = 0.33 * network.leakageClosed * network.volume;
   const air = network.leakageFromRoom ? 0 : leak;
   if (network.leakageFromRoom) toRoom += leak;
   if (network.wallBehindRoom) toRoom += network.wallBehind / 2;

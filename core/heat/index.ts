@@ -7,5 +7,6 @@ export { emptyDrive, initialState } from './state.ts';
 export type { Drive, HeatState } from './state.ts';
 export { stepHeat } from './step.ts';
 export { relativeHumidity } from './vapour.ts';
-export { buildNetwork } from './build.ts';
+export { buildNetwork, coverSurfaces } from './build.ts';
+export { leafConvection, leafCover } from './leaf.ts';
 export { handbookLoss, steadyPower } from './handbook.ts';

@@ -17,8 +17,9 @@ export interface Network {
   readonly behind: Uint8Array;
   /** Inside convection coefficient [W m⁻² K⁻¹] (ISO 6946 annex A by direction of heat flow). */
   readonly insideConvection: Float64Array;
-  /** Emissivity of the inner and of the outer face, 0–1. */
-  readonly insideEmissivity: Float64Array;
+  /** Emissivity of the inner face, screen open and closed, and of the outer face, 0–1. */
+  readonly emissivityOpen: Float64Array;
+  readonly emissivityClosed: Float64Array;
   readonly outsideEmissivity: Float64Array;
   /** Resistance from inner to outer face [m² K W⁻¹] and long-wave transmittance, screen open and closed. */
   readonly resistanceOpen: Float64Array;
@@ -44,14 +45,13 @@ export interface Network {
   readonly edge: number;
   /** Whole floor by ISO 13370 [W K⁻¹], for the handbook sum; 0 for a raised floor. */
   readonly groundConductance: number;
-  /** A raised floor in a room: what lies below it is the room, not the ground. */
-  readonly groundOnRoom: boolean;
   readonly wallBehind: number;
   readonly wallBehindRoom: boolean;
   readonly roomAir: number;
   readonly roomRadiant: number;
-  /** Leakage at 20 K and 3 m s⁻¹ [1/h] and whether it draws room air. */
+  /** Leakage at 20 K and 3 m s⁻¹ [1/h], screen open and closed, and whether it draws room air. */
   readonly leakage: number;
+  readonly leakageClosed: number;
   readonly leakageFromRoom: boolean;
   /** Share of outside wind felt at the cover, 0–1.5. */
   readonly windShare: number;

@@ -16,10 +16,11 @@ export interface Drive {
   roomHumidity: number;
   /** Sunshine on each cover surface [W m⁻²]. */
   readonly sunOnSurface: Float64Array;
-  /** Sun absorbed inside by leaves, pots and floor [W] each. */
+  /** Sun absorbed inside by leaves, pots, floor and back wall [W] each. */
   sunLeaf: number;
   sunPots: number;
   sunFloor: number;
+  sunWall: number;
   /** Lamp and fan heat to the air, to leaves and to pots [W]. */
   lampAir: number;
   lampLeaf: number;
@@ -48,6 +49,8 @@ export interface HeatState {
   readonly heaterPower: Float64Array;
   /** True where the heaters were at their limit and the air stayed below the set point. */
   short: boolean;
+  /** True where water formed on a cover face in the last step. */
+  condensing: boolean;
   /** Vent opening 0–1 and fan speed 0–1 of the last step. */
   vent: number;
   fan: number;
@@ -79,6 +82,7 @@ export function initialState(network: Network, temperature: number, humidity: nu
     evaporation: 0,
     heaterPower: new Float64Array(Math.max(1, network.heaters.length)),
     short: false,
+    condensing: false,
     vent: 0,
     fan: 0,
     surfaceHeat: new Float64Array(m),
@@ -111,6 +115,7 @@ export function emptyDrive(network: Network, seconds: number): Drive {
     sunLeaf: 0,
     sunPots: 0,
     sunFloor: 0,
+    sunWall: 0,
     lampAir: 0,
     lampLeaf: 0,
     lampPots: 0,

@@ -32,7 +32,8 @@ export function stepHeat(network: Network, state: HeatState, drive: Drive): void
   const density = airDensity(temperature[AIR], network.pressure);
   const leakTo = network.leakageFromRoom ? drive.room : drive.outdoor;
   const wind = network.leakageFromRoom ? 0 : drive.wind * network.windShare;
-  const changes = network.leakage * leakageFactor(temperature[AIR] - leakTo, wind);
+  const leakage = drive.screenClosed ? network.leakageClosed : network.leakage;
+  const changes = leakage * leakageFactor(temperature[AIR] - leakTo, wind);
   const leakFlow = (changes * network.volume * density) / 3600;
   matrix[AIR * n + AIR] += leakFlow * airHeat;
   right[AIR] += leakFlow * airHeat * leakTo;
@@ -40,6 +41,7 @@ export function stepHeat(network: Network, state: HeatState, drive: Drive): void
   right[LEAF] += drive.sunLeaf + drive.lampLeaf;
   right[POTS] += drive.sunPots + drive.lampPots - state.evaporation;
   right[FLOOR] += drive.sunFloor;
+  right[WALL] += drive.sunWall;
   const evaporated = state.evaporation;
   factor(matrix);
   solve(matrix, right);
@@ -59,7 +61,7 @@ export function stepHeat(network: Network, state: HeatState, drive: Drive): void
   state.roomHeat =
     network.roomAir * (air - drive.room) + radiantInside * network.roomRadiant * (temperature[STAR] - drive.room);
   state.wallHeat = network.wallBehind * (temperature[WALL] - (network.wallBehindRoom ? drive.room : drive.outdoor));
-  const outdoorFlow = (network.leakageFromRoom ? 0 : leakFlow + ventFlow) + 0;
+  const outdoorFlow = network.leakageFromRoom ? 0 : leakFlow + ventFlow;
   const roomFlow = (network.leakageFromRoom ? leakFlow + ventFlow : 0) + network.roomAir / airHeat;
   stepVapour(network, state, drive, outdoorFlow, roomFlow, fuelVapour);
 }

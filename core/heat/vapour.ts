@@ -41,10 +41,13 @@ export function stepVapour(
   const humidity = Math.min(gain / loss, saturationRatio(state.temperature[AIR], pressure));
   state.humidity = humidity;
   state.evaporation = mixRatio > before ? evaporating * Math.max(0, mixRatio - humidity) * latentHeat : 0;
+  state.condensing = false;
   for (let i = 0; i < network.surfaceCount; i++) {
     const faceRatio = saturationRatio(state.face[i], pressure);
     const transfer = (network.insideConvection[i] * network.area[i]) / airHeat;
-    state.condensation[i] = humidity > faceRatio ? transfer * (humidity - faceRatio) * latentHeat : 0;
+    const wet = humidity > faceRatio;
+    state.condensation[i] = wet ? transfer * (humidity - faceRatio) * latentHeat : 0;
+    if (wet) state.condensing = true;
   }
 }
 

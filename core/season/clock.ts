@@ -23,6 +23,18 @@ export interface SeasonClock {
 }
 
 export function seasonClock(steps: OutdoorSteps, timeZone: string, tariff: Tariff): SeasonClock {
+  const lows = nightLows(steps.dryBulb, steps.stepMinutes);
+  return clockOf(steps, timeZone, tariff, lows, runningMean(steps.dryBulb, 1440 / steps.stepMinutes));
+}
+
+/** A clock with the night lows and 24-h means given: for a night on its own, where they are known. */
+export function clockOf(
+  steps: OutdoorSteps,
+  timeZone: string,
+  tariff: Tariff,
+  nightLow: Float64Array,
+  dayMean: Float64Array,
+): SeasonClock {
   const { n, stepMinutes } = steps;
   const civil = civilMinutes(steps.startMs, stepMinutes, n, timeZone);
   const sunUp = new Uint8Array(n);
@@ -36,16 +48,7 @@ export function seasonClock(steps: OutdoorSteps, timeZone: string, tariff: Tarif
     const night = tariff.nightPrice !== null && within(civil[k], from, to);
     price[k] = night ? (tariff.nightPrice as number) : tariff.dayPrice;
   }
-  return {
-    n,
-    stepMinutes,
-    civil,
-    sunUp,
-    twilight,
-    price,
-    nightLow: nightLows(steps.dryBulb, stepMinutes),
-    dayMean: runningMean(steps.dryBulb, 1440 / stepMinutes),
-  };
+  return { n, stepMinutes, civil, sunUp, twilight, price, nightLow, dayMean };
 }
 
 /** Least value from noon to noon, for each step of that span; the year is taken as a ring. */

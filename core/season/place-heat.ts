@@ -66,8 +66,9 @@ export function setDrive(drive: Drive, run: PlaceRun, year: SiteYear, k: number,
   drive.sky = year.skyTemperature[k];
   drive.wind = steps.windSpeed[k];
   drive.humidity = year.humidity[k];
-  drive.deepGround = year.deepGround[Math.floor((k * clock.stepMinutes) / 1440)];
   drive.room = run.room === null ? drive.outdoor : run.room[k];
+  drive.deepGround =
+    run.network.groundConductance > 0 ? year.deepGround[Math.floor((k * clock.stepMinutes) / 1440)] : drive.room;
   drive.roomHumidity = Math.min(
     drive.humidity + roomMoistureExcess,
     saturationRatio(drive.room, year.pressure),
@@ -77,6 +78,7 @@ export function setDrive(drive: Drive, run: PlaceRun, year: SiteYear, k: number,
   drive.sunLeaf = light.sunLeaf[k];
   drive.sunPots = light.sunPots[k];
   drive.sunFloor = light.sunFloor[k];
+  drive.sunWall = light.sunWall[k];
   let air = state.fan * run.network.fanWatts;
   let leaf = 0;
   let pots = 0;

@@ -114,6 +114,8 @@ export interface LotSeason {
   readonly wetColdDose: Float64Array;
   readonly harm: HarmTotals;
   readonly transitions: readonly Transition[];
+  /** 1 on days on which the mix is wet, so that the wet limit of cold counts. */
+  readonly wet: Uint8Array;
   /** 'water' 0, 'sparingly' 1, 'hold' 2 for each day. */
   readonly watering: Uint8Array;
 }

@@ -1,4 +1,4 @@
-import type { GroundParameters, OutdoorSteps, WeatherYear } from '../weather/index.ts';
+import type { GroundWave, OutdoorSteps, WeatherYear } from '../weather/index.ts';
 import { groundFromWeather, groundTemperature, outdoorSteps } from '../weather/index.ts';
 import type { Plan, PlanSite } from '../plan/schema.ts';
 import { standardPressure } from '../heat/index.ts';
@@ -16,7 +16,7 @@ export interface SiteYear {
   readonly humidity: Float64Array;
   /** Ground temperature at 1 m for each day of the year [°C]. */
   readonly deepGround: Float64Array;
-  readonly ground: GroundParameters;
+  readonly ground: GroundWave;
   readonly pressure: number;
   readonly notes: readonly string[];
 }
@@ -24,19 +24,16 @@ export interface SiteYear {
 /** Length of a season's step [min]. */
 export const seasonStepMinutes = 15;
 
-/** Thermal diffusivity of moist garden soil [m² d⁻¹]: 0.6e-6 m² s⁻¹ (de Vries 1963, between sand and clay). */
-const soilDiffusivity = 0.6e-6 * 86400;
-
 /** Depth at which the ground under a place is taken as undisturbed [m]. */
 export const deepGroundDepth = 1;
 
 export function prepareSiteYear(plan: Plan, weather: WeatherYear, key: string, stepMinutes = seasonStepMinutes): SiteYear {
   const { site, notes } = siteFor(plan, weather);
-  const steps = outdoorSteps(weather, site, { stepMinutes, frostHollow: site.frostHollow });
+  const steps = outdoorSteps(weather, site, { stepMinutes });
   const clock = seasonClock(steps, site.timeZone, plan.tariff);
-  const ground = { ...groundFromWeather(weather), diffusivity: soilDiffusivity };
+  const ground = groundFromWeather(weather);
   const deepGround = new Float64Array(366);
-  for (let day = 0; day < 366; day++) deepGround[day] = groundTemperature(deepGroundDepth, day, ground);
+  for (let day = 0; day < 366; day++) deepGround[day] = groundTemperature(deepGroundDepth, day + 1, ground);
   return {
     key,
     site,

@@ -1,0 +1,64 @@
+import type { Place } from '../plan/schema.ts';
+import { surfacesOf } from '../fabric/index.ts';
+import { daylightSeries } from '../light/index.ts';
+import { coverSurfaces, leafCover } from '../heat/index.ts';
+import type { SiteYear } from './site-year.ts';
+
+/** Daylight of a place as the season needs it, a value a step of the weather year. */
+export interface PlaceLight {
+  /** Sunlight at the plants' level [W m⁻²], no fleece laid. */
+  readonly bench: Float64Array;
+  /** Sun on each cover surface of the thermal network [W m⁻²]. */
+  readonly sunOnSurface: readonly Float64Array[];
+  /** Sun taken up by leaves, pots, floor and back wall [W]. */
+  readonly sunLeaf: Float64Array;
+  readonly sunPots: Float64Array;
+  readonly sunFloor: Float64Array;
+  readonly sunWall: Float64Array;
+  /** Share of light left under the fleece, 0–1. */
+  readonly fleeceShare: number;
+  /** True where daylight reaches the plants at all. */
+  readonly seesDay: boolean;
+}
+
+/** Short-wave absorptance of leaves for sunlight (0.85 of light, 0.15 of near infra-red; Campbell & Norman 1998) and of pots and mix. */
+const leafAbsorptance = 0.5;
+const mixAbsorptance = 0.75;
+
+export function placeLight(place: Place, year: Pick<SiteYear, 'site' | 'steps'>): PlaceLight {
+  const fabric = surfacesOf(place);
+  const light = daylightSeries(place, year.site, year.steps, {}, fabric);
+  const covers = coverSurfaces(fabric);
+  const n = year.steps.n;
+  const sunLeaf = new Float64Array(n);
+  const sunPots = new Float64Array(n);
+  const sunFloor = new Float64Array(n);
+  const sunWall = new Float64Array(n);
+  const leaf = place.growingArea * leafCover * leafAbsorptance;
+  const pots = place.growingArea * (1 - leafCover * leafAbsorptance) * mixAbsorptance;
+  let most = 0;
+  for (let k = 0; k < n; k++) {
+    const bench = light.benchSolar[k];
+    if (bench > most) most = bench;
+    const inside = light.insideSolar[k];
+    if (inside <= 0) continue;
+    const wall = Math.min(inside, 0.75 * light.wallSolar[k]);
+    const rest = inside - wall;
+    const wanted = bench * (leaf + pots);
+    const share = wanted > rest ? rest / wanted : 1;
+    sunWall[k] = wall;
+    sunLeaf[k] = bench * leaf * share;
+    sunPots[k] = bench * pots * share;
+    sunFloor[k] = Math.max(0, rest - wanted);
+  }
+  return {
+    bench: light.benchSolar,
+    sunOnSurface: covers.map((surface) => light.incident[fabric.surfaces.indexOf(surface)]),
+    sunLeaf,
+    sunPots,
+    sunFloor,
+    sunWall,
+    fleeceShare: light.fleeceShare,
+    seesDay: most > 0,
+  };
+}

@@ -1,0 +1,205 @@
+import type { Place, Plan } from '../plan/schema.ts';
+import type { WeatherYear } from '../weather/index.ts';
+import { photonsPerSolarJoule } from '../light/index.ts';
+import { handbookFigure } from './handbook-figure.ts';
+import { runLot } from './lot-season.ts';
+import { placeLight } from './place-light.ts';
+import type { PlaceLight } from './place-light.ts';
+import { runPlaceYear } from './place-season.ts';
+import type { PlaceYear } from './place-season.ts';
+import { prepareSiteYear } from './site-year.ts';
+import type { SiteYear } from './site-year.ts';
+import { isoDate, seasonStartDay, winterSpan } from './calendar.ts';
+import type { LotSeason, OutdoorDaily, PlaceSeason, SeasonResult } from './result.ts';
+import { boundedMap } from './bounded-map.ts';
+import type { BoundedMap } from './bounded-map.ts';
+
+/**
+ * Intermediate results kept between runs: what depends on site and weather once a site, light once a shape and
+ * covering, heat once a place, plants once a lot. Only what a change touches is run again.
+ */
+export interface SeasonCache {
+  readonly weatherIds: WeakMap<WeatherYear, number>;
+  readonly years: BoundedMap<SiteYear>;
+  readonly lights: BoundedMap<PlaceLight>;
+  readonly places: BoundedMap<PlaceYear>;
+  readonly lots: BoundedMap<LotSeason>;
+  nextWeather: number;
+}
+
+export function createSeasonCache(): SeasonCache {
+  return {
+    weatherIds: new WeakMap(),
+    years: boundedMap(2),
+    lights: boundedMap(24),
+    places: boundedMap(60),
+    lots: boundedMap(400),
+    nextWeather: 1,
+  };
+}
+
+/**
+ * Runs a plan through a year of weather: light, heat, plants and cost of every place, day by day from the
+ * season's first day (1 August; 1 February south of the equator). Deterministic: the same plan and weather give
+ * the same numbers. Every number in the result is finite.
+ * @param cache kept by the caller between runs; without it everything is computed afresh
+ */
+export function runSeason(plan: Plan, weather: WeatherYear, cache: SeasonCache = createSeasonCache()): SeasonResult {
+  const year = siteYear(plan, weather, cache);
+  const startDay = seasonStartDay(year.site.latitude);
+  const outdoor = outdoorDaily(year, startDay);
+  const coldestNight = coldestNightOf(year, startDay);
+  const places = plan.places.map((place) => placeSeason(plan, place, year, startDay, coldestNight, cache, outdoor));
+  const startMs = year.steps.startMs + startDay * 86_400_000;
+  const winter = winterSpan();
+  return {
+    planName: plan.name,
+    weatherName: weather.name,
+    startMs,
+    days: outdoor.mean.length,
+    startDate: isoDate(startMs, weather.utcOffsetHours, 0),
+    winterFrom: winter.from,
+    winterTo: winter.to,
+    outdoor,
+    places,
+    totals: {
+      cost: total(places, (place) => place.totals.cost),
+      electricity: total(
+        places,
+        ({ totals }) => totals.heaterElectricity + totals.lampElectricity + totals.fanElectricity,
+      ),
+      heaterHeat: total(places, (place) => place.totals.heaterHeat),
+    },
+    notes: year.notes,
+  };
+}
+
+function total(places: readonly PlaceSeason[], of: (place: PlaceSeason) => number): number {
+  return places.reduce((sum, place) => sum + of(place), 0);
+}
+
+/** The site's year, from the cache where site, climate and tariff are the same. */
+export function siteYear(plan: Plan, weather: WeatherYear, cache: SeasonCache): SiteYear {
+  let id = cache.weatherIds.get(weather);
+  if (id === undefined) {
+    id = cache.nextWeather++;
+    cache.weatherIds.set(weather, id);
+  }
+  const key = JSON.stringify([id, plan.site, plan.tariff]);
+  return cache.years.get(key, () => prepareSiteYear(plan, weather, key));
+}
+
+/** Light of a place, from the cache where nothing that light depends on has changed. */
+export function lightOf(place: Place, year: SiteYear, cache: SeasonCache): PlaceLight {
+  const { id, name, heaters, water, lamps, leakage, fan, vents, floor, fleece, potMass, ...rest } = place;
+  const key = JSON.stringify([year.key, rest]);
+  return cache.lights.get(key, () => placeLight(place, year));
+}
+
+function placeSeason(
+  plan: Plan,
+  place: Place,
+  year: SiteYear,
+  startDay: number,
+  coldestNight: { from: number; to: number },
+  cache: SeasonCache,
+  outdoor: OutdoorDaily,
+): PlaceSeason {
+  const lots = plan.lots.filter((lot) => lot.place === place.id);
+  const wetness = wetnessOf(place, lots);
+  const key = JSON.stringify([year.key, { ...place, id: '', name: '' }, wetness]);
+  const light = lightOf(place, year, cache);
+  const heat = cache.places.get(key, () =>
+    runPlaceYear(plan, place, year, light, wetness, startDay, coldestNight),
+  );
+  const judged = lots.map((lot) => {
+    const lotKey = JSON.stringify([key, { ...lot, name: '' }, plan.groupEdits[lot.group] ?? null]);
+    return cache.lots.get(lotKey, () => runLot(plan, lot, heat));
+  });
+  return {
+    placeId: place.id,
+    daily: heat.daily,
+    lots: judged,
+    totals: totalsOf(heat, judged, outdoor),
+    heat: heat.parts,
+    handbook: handbookFigure(place, plan, heat.run.network, year),
+    energyResidual: heat.energyResidual,
+  };
+}
+
+/** Moist share of the mix by the lots' watering: dry 0.02, by season 0.25, watered 0.6 (estimates, no source). */
+export function wetnessOf(place: Place, lots: readonly Plan['lots'][number][]): number {
+  const moist = { dry: 0.02, 'by-season': 0.25, watered: 0.6 };
+  const area = lots.reduce((sum, lot) => sum + lot.area, 0);
+  const wet = lots.reduce((sum, lot) => sum + lot.area * moist[lot.watering], 0);
+  return Math.min(1, wet / Math.max(area, place.growingArea));
+}
+
+const sumOf = (values: Float64Array) => values.reduce((sum, value) => sum + value, 0);
+const leastOf = (values: Float64Array) => values.reduce((least, value) => Math.min(least, value), Infinity);
+
+function totalsOf(heat: PlaceYear, lots: readonly LotSeason[], outdoor: OutdoorDaily): PlaceSeason['totals'] {
+  const { daily } = heat;
+  const outdoorLight = sumOf(outdoor.daylight);
+  return {
+    heaterHeat: sumOf(daily.heaterHeat),
+    heaterElectricity: heat.heaterElectricity,
+    lampElectricity: sumOf(daily.lampElectricity),
+    fanElectricity: sumOf(daily.fanElectricity),
+    cost: heat.heaterCost + heat.lampCost + heat.fanCost,
+    heaterCost: heat.heaterCost,
+    lampCost: heat.lampCost,
+    fanCost: heat.fanCost,
+    leastAir: leastOf(daily.airLeast),
+    leastLeaf: leastOf(daily.leafLeast),
+    frostHours: lots.reduce((most, lot) => Math.max(most, lot.harm.frostHours), 0),
+    dampHours: sumOf(daily.dampHours),
+    dewHours: sumOf(daily.dewHours),
+    shortfallHours: sumOf(daily.shortfallHours),
+    peakWatts: heat.peakWatts,
+    lampPpfd: heat.lampPpfd,
+    daylightShare: outdoorLight > 0 ? sumOf(daily.daylight) / outdoorLight : 0,
+  };
+}
+
+/** Outdoor days of the season. */
+export function outdoorDaily(year: SiteYear, startDay: number): OutdoorDaily {
+  const { steps, clock } = year;
+  const perDay = 1440 / clock.stepMinutes;
+  const days = clock.n / perDay;
+  const series = () => new Float64Array(days);
+  const daily = { least: series(), mean: series(), most: series(), daylight: series(), dayLength: series() };
+  const moles = (photonsPerSolarJoule * clock.stepMinutes * 60) / 1e6;
+  for (let day = 0; day < days; day++) {
+    let least = Infinity;
+    let most = -Infinity;
+    let sum = 0;
+    for (let step = 0; step < perDay; step++) {
+      const k = ((startDay + day) * perDay + step) % clock.n;
+      const value = steps.dryBulb[k];
+      least = Math.min(least, value);
+      most = Math.max(most, value);
+      sum += value;
+      daily.daylight[day] += steps.globalHorizontal[k] * moles;
+      daily.dayLength[day] += clock.sunUp[k] * (clock.stepMinutes / 60);
+    }
+    daily.least[day] = least;
+    daily.most[day] = most;
+    daily.mean[day] = sum / perDay;
+  }
+  return daily;
+}
+
+/** Step indices of the season's coldest night, 16:00 to 09:00 around its least temperature. */
+export function coldestNightOf(year: SiteYear, startDay: number): { from: number; to: number } {
+  const { steps, clock } = year;
+  const perDay = 1440 / clock.stepMinutes;
+  let at = 0;
+  for (let index = 0; index < clock.n; index++) {
+    const k = (startDay * perDay + index) % clock.n;
+    if (steps.dryBulb[k] < steps.dryBulb[(startDay * perDay + at) % clock.n]) at = index;
+  }
+  const noon = Math.floor((at - perDay / 2) / perDay) * perDay + perDay / 2;
+  const from = Math.max(0, noon + perDay / 6);
+  return { from, to: Math.min(clock.n, noon + (perDay * 21) / 24) };
+}

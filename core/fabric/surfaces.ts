@@ -111,7 +111,7 @@ function surface(place: Place, parts: SurfaceParts): Surface {
   const outdoors = behind === 'outdoors';
   const level = Math.cos((orientation.tilt * Math.PI) / 180);
   return {
-    name: parts.name ?? nameOf(parts.part, orientation),
+    name: parts.name ?? nameOf(parts.part, orientation, behind),
     part: parts.part,
     area: parts.area,
     tilt: orientation.tilt,
@@ -153,11 +153,11 @@ function backWall(
   };
 }
 
-function nameOf(part: Surface['part'], orientation: Orientation): string {
+function nameOf(part: Surface['part'], orientation: Orientation, behind: Behind): string {
   if (part === 'opening') return orientation.tilt < 1 ? 'open top' : 'open side';
   if (part === 'reveal') return 'reveal';
   if (orientation.tilt < 1) return part === 'roof' ? 'top' : part;
-  return `${windOf(orientation.azimuth)} ${part}`;
+  return behind === 'room' ? part : `${windOf(orientation.azimuth)} ${part}`;
 }
 
 /** Makes names unique by numbering those used more than once. */

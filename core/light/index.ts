@@ -1,0 +1,30 @@
+export {
+  assemblyTransmittance,
+  coverAbsorptance,
+  coverTransmittance,
+  diffuseOptics,
+  diffuseTransmittance,
+  solarAbsorptance,
+} from './cover.ts';
+export type { Band } from './cover.ts';
+export { layersOf } from './openings.ts';
+export { daylightSeries } from './daylight.ts';
+export type { DaylightOptions, DaylightSeries } from './daylight.ts';
+export { planeSeries, levelHorizon } from './plane-series.ts';
+export type { PlaneSeries, Skyline } from './plane-series.ts';
+export { sharedSkySeries, skySeries } from './sky-series.ts';
+export type { SkySeries } from './sky-series.ts';
+export {
+  dailyLight,
+  dailyLightOfRadiation,
+  energyPerMole,
+  footCandlesOf,
+  luxOf,
+  luxOfFootCandles,
+  luxPerFootCandle,
+  photonsPerParJoule,
+  photonsPerSolarJoule,
+  ppfdForDailyLight,
+  ppfdOfLux,
+  sunLuxPerMicromole,
+} from './daily-light.ts';

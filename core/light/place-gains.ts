@@ -1,0 +1,76 @@
+import type { Place } from '../plan/schema.ts';
+import type { PlanSite } from '../plan/site.ts';
+import { horizonElevation } from '../sun/index.ts';
+import type { Enclosure, Point, Polygon } from '../fabric/index.ts';
+import { cutAtLevel, facesOf } from '../fabric/index.ts';
+import type { DirectionalGain } from './gain.ts';
+import { directionalGain } from './gain.ts';
+import { listedGain } from './listed-gain.ts';
+import type { Opening } from './openings.ts';
+import { receiverOf } from './shadow.ts';
+
+/** How daylight reaches the inside of a place from every direction of the sky. */
+export interface PlaceGains {
+  readonly bench: DirectionalGain;
+  readonly benchArea: number;
+  /** The same for an opaque back wall above the plants' level, null where there is none. */
+  readonly wall: DirectionalGain | null;
+  readonly wallArea: number;
+  /** Unit normal of that wall into the place (east, north, up). */
+  readonly wallNormal: Point;
+  readonly albedo: number;
+  /** Share kept inside of light that misses bench and wall and goes on to the far side. */
+  readonly keptCrossing: number;
+}
+
+/**
+ * Of light that crosses above the plants' level some is caught by tall plants, pots and frame, and of what meets
+ * the glass on the far side about 0.12 comes back (estimate; in a window bay all of it goes on into the room).
+ */
+const caughtCrossing = 0.3;
+
+/** The plants' level as a polygon facing up, in the place's frame. */
+export function benchOf(place: Place, enclosure: Enclosure): Polygon {
+  const { length, width, plantLevel: z } = enclosure;
+  const { shape } = place;
+  const across = (from: number, to: number): Polygon => [
+    [from, 0, z],
+    [to, 0, z],
+    [to, length, z],
+    [from, length, z],
+  ];
+  if (shape.kind !== 'tunnel' || z === 0) return across(0, width);
+  const end = cutAtLevel(facesOf(shape).filter((face) => face.part === 'end')[0].polygon, z, 1);
+  const xs = end.filter((point) => Math.abs(point[2] - z) < 1e-9).map((point) => point[0]);
+  return across(Math.min(...xs), Math.max(...xs));
+}
+
+export function placeGains(
+  place: Place,
+  enclosure: Enclosure,
+  openings: readonly Opening[],
+  site: Pick<PlanSite, 'horizon' | 'albedo'>,
+): PlaceGains {
+  const skyline = (azimuth: number) => horizonElevation(site.horizon, azimuth);
+  const bench = receiverOf(benchOf(place, enclosure));
+  const common = {
+    benchArea: bench.area,
+    albedo: site.albedo,
+    keptCrossing: place.shape.kind === 'window-bay' ? 0 : caughtCrossing,
+  };
+  const noWall = { wall: null, wallArea: 0, wallNormal: [0, 0, 0] as const };
+  if (place.shape.kind === 'listed') {
+    return { ...common, ...noWall, bench: listedGain(openings, enclosure.surfaces, skyline) };
+  }
+  const gain = directionalGain(bench, openings, enclosure.azimuth, skyline);
+  const wall = enclosure.surfaces.find((surface) => surface.part === 'wall');
+  if (wall === undefined || wall.polygon === null) return { ...common, ...noWall, bench: gain };
+  const receiver = receiverOf(cutAtLevel([...wall.polygon].reverse(), enclosure.plantLevel, 1));
+  return {
+    ...common,
+    bench: gain,
+    wall: directionalGain(receiver, openings, enclosure.azimuth, skyline),
+    wallArea: receiver.area,
+    wallNormal: [-wall.normal[0], -wall.normal[1], -wall.normal[2]],
+  };
+}

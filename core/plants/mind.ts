@@ -30,19 +30,28 @@ export interface Mind {
   watered: boolean;
 }
 
-/** A mind that has known only `warmth` [°C] and `light` [mol m⁻² d⁻¹], moist, with every switch off. */
-export function newMind(warmth: number, light: number): Mind {
-  const off = { cold: false, hot: false, heatDosed: false, dry: false, short: false, dim: false };
+/**
+ * A mind that has known nothing but `warmth` [°C] and `light` [mol m⁻² d⁻¹], with moist mix. Between its two
+ * thresholds a switch stands on the side of the nearer one.
+ */
+export function newMind(group: GroupNumbers, at: Thresholds, warmth: number, light: number): Mind {
+  const under = (value: number, begins: number, ends: number) => value < (begins + ends) / 2;
+  const share = light / level.lightNeeded(group, at, warmth);
   return {
     warmth,
     light,
     moisture: 1,
     heat: 0,
     warmDays: 0,
-    ...off,
-    dull: false,
-    cool: false,
-    warm: false,
+    cold: under(warmth, at.coldBegins, at.coldEnds),
+    hot: under(-warmth, -at.heatBegins, -at.heatEnds),
+    heatDosed: false,
+    dry: false,
+    short: under(share, level.lackBegins, level.lackEnds),
+    dim: under(light / group.lightHold, level.lackBegins, level.lackEnds),
+    dull: under(light / group.lightGood, level.goodEnds, level.goodBegins),
+    cool: under(warmth, at.coolSlowBegins, at.coolSlowEnds),
+    warm: under(-warmth, -at.warmSlowBegins, -at.warmSlowEnds),
     watered: true,
   };
 }

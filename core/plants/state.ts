@@ -71,7 +71,7 @@ function spinUp(
 ): Mind {
   const { spinUpDays, cyclic, watering, firstSeasonDay } = options;
   const week = Math.min(7, count);
-  const mind = newMind(meanOf(days.meanLeaf, week), meanOf(days.dailyLight, week));
+  const mind = newMind(group, at, meanOf(days.meanLeaf, week), meanOf(days.dailyLight, week));
   const cycle = cyclic ? count : week;
   for (let back = spinUpDays; back > 0; back -= 1) {
     const day = ((-back % cycle) + cycle) % cycle;

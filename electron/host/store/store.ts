@@ -1,5 +1,5 @@
 import { openStore } from './open.ts';
-import type { OpenOptions } from './open.ts';
+import type { OpenOptions, OpenStore } from './open.ts';
 import { planTable } from './plans.ts';
 import type { PlanTable } from './plans.ts';
 import { settingTable } from './settings.ts';
@@ -18,9 +18,12 @@ export interface Store {
 }
 
 export function createStore(options: OpenOptions): Store {
-  const { database, notice } = openStore(options);
+  return storeOn(openStore(options), options.now);
+}
+
+export function storeOn({ database, notice }: OpenStore, now: () => number): Store {
   return {
-    plans: planTable(database, options.now),
+    plans: planTable(database, now),
     weather: weatherTable(database),
     settings: settingTable(database),
     notice,

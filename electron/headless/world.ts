@@ -1,0 +1,8 @@
+/** What a run may touch; tests hand in their own. */
+export interface World {
+  readonly readFile: (path: string) => Uint8Array;
+  /** Writes to standard output and standard error. */
+  readonly out: (text: string) => void;
+  readonly note: (text: string) => void;
+  readonly nowMs: () => number;
+}

@@ -1,0 +1,28 @@
+import { readFileSync } from 'node:fs';
+import { run } from '../../../electron/headless/run.ts';
+
+export interface Ran {
+  readonly code: number;
+  readonly out: string;
+  readonly notes: string;
+}
+
+/** Runs one verb in this process; `files` stand before those on disk. */
+export function terminal(
+  words: readonly string[],
+  files: Readonly<Record<string, string | Uint8Array>> = {},
+): Ran {
+  let out = '';
+  let notes = '';
+  const code = run(words, {
+    readFile: (path) => {
+      const content = files[path];
+      if (content === undefined) return readFileSync(path);
+      return typeof content === 'string' ? new TextEncoder().encode(content) : content;
+    },
+    out: (text) => (out += text),
+    note: (text) => (notes += `${text}\n`),
+    nowMs: () => Date.UTC(2026, 0, 15, 17),
+  });
+  return { code, out, notes };
+}

@@ -1,0 +1,128 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { parsePlan } from '../../../core/index.ts';
+import { terminal } from './terminal.ts';
+
+const epwFile = join(import.meta.dirname, '../../../../shared/data/weather/sand-point-55N.epw');
+const demo = terminal(['demo']).out;
+const files = { 'plan.json': demo, 'at.txt': '2026-12-21T12:00:00Z\n1782043200000\n' };
+
+/** The result of a verb that must succeed. */
+function result(words: readonly string[]) {
+  const ran = terminal(words, files);
+  expect(ran.notes).toBe('');
+  expect(ran.code).toBe(0);
+  return JSON.parse(ran.out);
+}
+
+describe('verbs', () => {
+  it('demo prints a plan that can be given back', () => {
+    expect(parsePlan(JSON.parse(demo)).ok).toBe(true);
+  });
+
+  it('schema prints a JSON Schema of the plan', () => {
+    const schema = result(['schema']);
+    expect(JSON.stringify(schema)).toContain('growingArea');
+    expect(schema.$schema).toMatch(/^http.*json-schema/);
+  });
+
+  it('season gives every place for 365 days, and the same bytes for the same plan', () => {
+    const once = terminal(['season', 'plan.json'], files);
+    const season = JSON.parse(once.out);
+    expect(season.places.map((place: { placeId: string }) => place.placeId)).toEqual(
+      JSON.parse(demo).places.map((place: { id: string }) => place.id),
+    );
+    for (const place of season.places) expect(place.daily.airLeast).toHaveLength(365);
+    expect(terminal(['season', 'plan.json'], files).out).toBe(once.out);
+  });
+
+  it('season cuts the series to the days asked for and leaves the totals', () => {
+    const whole = result(['season', 'plan.json']);
+    const part = result(['season', 'plan.json', '--from', '12-01', '--to', '12-10']);
+    expect(part.from.slice(5)).toBe('12-01');
+    expect(part.places[0].daily.airLeast).toEqual(whole.places[0].daily.airLeast.slice(122, 132));
+    expect(part.places[0].lots[0].state).toEqual(whole.places[0].lots[0].state.slice(122, 132));
+    expect(part.outdoor.least).toHaveLength(10);
+    expect(part.totals).toEqual(whole.totals);
+  });
+
+  it('season gives a row a day and place as CSV', () => {
+    const { code, out } = terminal(
+      ['season', 'plan.json', '--csv', '--from', '12-01', '--to', '12-02'],
+      files,
+    );
+    const rows = out.trimEnd().split('\n');
+    expect(code).toBe(0);
+    expect(rows).toHaveLength(1 + 2 * JSON.parse(demo).places.length);
+    expect(rows[0]).toMatch(/^date,place,airLeast,.*,states$/);
+    expect(new Set(rows.map((row) => row.split(',').length)).size).toBe(1);
+  });
+
+  it.skipIf(!existsSync(epwFile))('season takes a weather file', () => {
+    const ran = terminal(['season', 'plan.json', '--weather', epwFile], files);
+    expect(ran.code).toBe(0);
+    expect(JSON.parse(ran.out).weatherName).not.toBe(result(['season', 'plan.json']).weatherName);
+  });
+
+  it('tonight answers for every place, with the date of the evening where none is given', () => {
+    const night = result([
+      'tonight',
+      'plan.json',
+      '--dusk',
+      '4',
+      '--low',
+      '-6',
+      '--cloud',
+      '2',
+      '--wind',
+      '1',
+    ]);
+    expect(night.input).toEqual({
+      dateISO: '2026-01-15',
+      duskTemperature: 4,
+      low: -6,
+      cloudOktas: 2,
+      wind: 1,
+      band: 2,
+    });
+    expect(night.places).toHaveLength(JSON.parse(demo).places.length);
+  });
+
+  it('lamps compares the lamps of the lit places over one of them', () => {
+    const { placeId, options } = result(['lamps', 'plan.json']);
+    const lit = JSON.parse(demo).places.filter((place: { lamps: unknown[] }) => place.lamps.length > 0);
+    expect(placeId).toBe(lit[0].id);
+    expect(options.map((option: { name: string }) => option.name)).toEqual(
+      lit.map((place: { name: string }) => place.name),
+    );
+  });
+
+  it('ways answers a wish given with options as one given as JSON', () => {
+    const { id } = JSON.parse(demo).places[0];
+    const wish = { kind: 'hold-temperature', placeId: id, temperature: 5 };
+    const one = result(['ways', 'plan.json', '--wish', JSON.stringify(wish)]);
+    expect(one.wish).toEqual(wish);
+    expect(result(['ways', 'plan.json', '--wish', wish.kind, '--place', id, '--temperature', '5'])).toEqual(
+      one,
+    );
+  });
+
+  it('sun gives a row an instant, by date or by milliseconds', () => {
+    const rows = result([
+      'sun',
+      '--latitude',
+      '54',
+      '--longitude',
+      '-7',
+      '--elevation',
+      '60',
+      '--at',
+      'at.txt',
+    ]);
+    expect(rows).toHaveLength(2);
+    // Solstice noon near 7° W: the sun stands 90 − 54 − 23.4 = 12.6° high; half an hour from its highest it lacks under 0.5°.
+    expect(90 - rows[0].zenith).toBeGreaterThan(12.1);
+    expect(90 - rows[0].zenith).toBeLessThan(12.6);
+  });
+});

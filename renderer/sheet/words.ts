@@ -51,7 +51,7 @@ export function verdict(place: PlaceSeason, plan: Plan, season: SeasonResult): {
   for (const lot of place.lots) {
     const main = mainWinterState(lot, season);
     const share = main.days / main.of;
-    const span = share > 0.85 ? 'all winter' : formatDays(main.days);
+    const span = share > 0.85 ? 'all winter' : `for ${formatDays(main.days)}`;
     const phrase = `${doing[plantStates[main.code].id]} ${span}`;
     byDoing.set(phrase, [...(byDoing.get(phrase) ?? []), nameOf(lot.lotId)]);
   }

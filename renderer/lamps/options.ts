@@ -106,9 +106,9 @@ export function firstDrafts(place: Place): LampDraft[] {
   return [small, large].map((draft) => ({ ...draft, price: usualPrice(draft) }));
 }
 
-/** The first option is always what is there; the drafts follow. */
+/** The first option is always what is there, bought already; the drafts follow. */
 export function optionsOf(place: Place, drafts: readonly LampDraft[]): LampOption[] {
-  const there = { name: place.lamps.length > 0 ? 'What is there' : 'No lamp, as now', lamps: place.lamps };
+  const there = { name: place.lamps.length > 0 ? 'What is there' : 'No lamp, as now', lamps: place.lamps.map((lamp) => ({ ...lamp, price: 0 })) };
   return [there, ...drafts.map((draft) => ({ name: draft.name, lamps: [lampOf(draft)] }))];
 }
 

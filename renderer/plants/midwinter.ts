@@ -10,6 +10,8 @@ export interface MidWinter {
   readonly light: number;
   /** Index into `plantStates` of the state it spends most of those days in. */
   readonly state: number;
+  /** The middle day [index into the season]. */
+  readonly day: number;
 }
 
 function meanOver(series: Float64Array, from: number, to: number): number {
@@ -36,6 +38,7 @@ export function midWinterOf(plan: Plan, season: SeasonResult, groupId: string): 
         leaf: meanOver(place.daily.leafMean, from, to),
         light: meanOver(place.daily.daylight, from, to) + meanOver(place.daily.lampLight, from, to),
         state: days.indexOf(Math.max(...days)),
+        day: middle,
       });
     }
   }

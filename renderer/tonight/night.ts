@@ -48,20 +48,29 @@ export function hourSteps(night: NightResult): { step: number; ms: number }[] {
   return steps;
 }
 
-/** The lowest and highest temperature [°C] over all places, limits included, so that all charts share one scale. */
-export function nightExtent(night: NightResult): [number, number] {
-  let least = Infinity;
-  let most = -Infinity;
-  const take = (value: number) => {
-    if (value < least) least = value;
-    if (value > most) most = value;
-  };
-  night.outdoor.forEach(take);
-  for (const place of night.places) {
-    for (const series of [place.air, place.leaf, place.airUnheated, place.airColdForecast]) series.forEach(take);
-    for (const lot of place.lots) if (lot.limit > least - 8) take(lot.limit);
-  }
-  return [least, most];
+/** The lowest and highest temperature [°C] a place's chart has to show; at least 8 K apart, far-off limits left out. */
+export function nightExtent(night: NightResult, place: PlaceNight): [number, number] {
+  const series = [night.outdoor, place.air, place.leaf, place.airUnheated, place.airColdForecast, place.airWarmForecast];
+  const least = Math.min(...series.map((values) => values.reduce((a, b) => Math.min(a, b), Infinity)));
+  const most = Math.max(...series.map((values) => values.reduce((a, b) => Math.max(a, b), -Infinity)));
+  const limits = place.lots.map((lot) => lot.limit).filter((limit) => limit > least - 4);
+  const bottom = Math.min(least, ...limits);
+  return [bottom, Math.max(most, bottom + 8, ...limits)];
+}
+
+/** The whole night in one sentence, before the places. */
+export function nightSummary(night: NightResult, plan: Plan): string {
+  const named = (verdict: PlaceNight['verdict']) =>
+    night.places
+      .filter((place) => place.verdict === verdict)
+      .map((place) => plan.places.find((one) => one.id === place.placeId)?.name ?? 'a place');
+  const [harm, close, safe] = [named('harm'), named('close'), named('safe')];
+  if (harm.length + close.length === 0) return 'Every place is safe tonight.';
+  const parts: string[] = [];
+  if (harm.length > 0) parts.push(`In danger tonight: ${harm.join(', ')}.`);
+  if (close.length > 0) parts.push(`Close: ${close.join(', ')}.`);
+  if (safe.length > 0) parts.push(safe.length === 1 ? `${safe[0]} is safe.` : 'The others are safe.');
+  return parts.join(' ');
 }
 
 /** Limits that share a temperature (to 0.1 K) become one line with the names of all lots that have it. */

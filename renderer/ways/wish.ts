@@ -66,7 +66,7 @@ export function weekChoices(startDate: string): { day: number; words: string }[]
 /** Full cost a season: running, and purchase spread over its life. */
 export const seasonCost = (way: Way): number => way.runningCost + way.purchaseCost;
 
-/** What does it first, then the cheaper a season; ways that stay short come after. */
+/** Ways as they arrive: what does it first, the cheaper before the dearer. The finished answer has its own order. */
 export function ranked(ways: readonly Way[]): Way[] {
   return [...ways].sort((a, b) => Number(b.fulfils) - Number(a.fulfils) || seasonCost(a) - seasonCost(b));
 }

@@ -1,0 +1,123 @@
+import { describe, expect, it } from 'vitest';
+import { demonstrationPlan } from '../../core/index.ts';
+import type { NightResult, PlaceNight } from '../../core/index.ts';
+import {
+  clockAt,
+  cloudChoices,
+  dateAt,
+  firstNight,
+  heaterCautions,
+  heaterWords,
+  hourSteps,
+  limitLines,
+  nightExtent,
+  nightProblem,
+  nightSummary,
+} from '../../renderer/tonight/night.ts';
+
+const flat = (value: number) => new Float64Array(57).fill(value);
+const power = (watts: number) => `${watts} W`;
+
+function place(change: Partial<PlaceNight> = {}): PlaceNight {
+  return {
+    placeId: 'tunnel',
+    air: flat(2),
+    leaf: flat(1),
+    airUnheated: flat(2),
+    heaterPower: flat(0),
+    airColdForecast: flat(0.5),
+    airWarmForecast: flat(3.5),
+    least: 2,
+    leastMs: 0,
+    leastUnheated: 2,
+    lots: [],
+    margin: null,
+    powerNeeded: 0,
+    powerThere: 0,
+    failsAtMs: null,
+    heaterKwh: 0,
+    cost: 0,
+    hoursToHarm: null,
+    acts: [],
+    verdict: 'safe',
+    words: 'Safe.',
+    ...change,
+  };
+}
+
+function night(places: PlaceNight[]): NightResult {
+  const input = firstNight(demonstrationPlan, '2026-01-12');
+  return { startMs: Date.UTC(2026, 0, 12, 16), stepMinutes: 15, n: 57, outdoor: flat(-3), skyTemperature: flat(-20), input, places };
+}
+
+describe('the forecast', () => {
+  it('has each okta in exactly one of the three plain choices', () => {
+    for (let oktas = 0; oktas <= 8; oktas++) {
+      expect(cloudChoices.filter((choice) => oktas >= choice.from && oktas <= choice.to)).toHaveLength(1);
+    }
+    for (const choice of cloudChoices) expect(choice.oktas >= choice.from && choice.oktas <= choice.to).toBe(true);
+  });
+  it('begins with the low of a usual winter at the site', () => {
+    expect(firstNight(demonstrationPlan, '2026-01-12').low).toBe(-5.5);
+  });
+  it('refuses a low above the temperature at dusk, and takes one equal to it', () => {
+    const input = firstNight(demonstrationPlan, '2026-01-12');
+    expect(nightProblem({ ...input, low: 5, duskTemperature: 4 })).toContain('above');
+    expect(nightProblem({ ...input, low: 4, duskTemperature: 4 })).toBeNull();
+  });
+  it('takes the date of the site, not of Greenwich', () => {
+    const lateEvening = Date.UTC(2026, 0, 12, 23, 30);
+    expect(dateAt(lateEvening, 'Europe/Berlin')).toBe('2026-01-13');
+    expect(dateAt(lateEvening, 'America/Halifax')).toBe('2026-01-12');
+  });
+});
+
+describe('the words', () => {
+  it('say until when the heater holds, by the clock of the site', () => {
+    const failsAtMs = Date.UTC(2026, 0, 13, 3, 40);
+    const words = heaterWords(place({ powerNeeded: 2400, powerThere: 2000, failsAtMs }), 'Europe/Berlin', power);
+    expect(words).toBe('Needs 2400 W, has 2000 W: holds until 04:40');
+  });
+  it('tell a missing heater from one that is not needed', () => {
+    expect(heaterWords(place({ powerNeeded: 300 }), 'UTC', power)).toBe('Needs 300 W; no heater here');
+    expect(heaterWords(place({ powerThere: 500 }), 'UTC', power)).toBe('Not needed (500 W there)');
+    expect(heaterWords(place(), 'UTC', power)).toBe('None needed');
+  });
+  it('name places in danger first and fall silent where all are safe', () => {
+    const harm = place({ verdict: 'harm' });
+    const close = place({ placeId: 'lean-to', verdict: 'close' });
+    expect(nightSummary(night([harm, close]), demonstrationPlan)).toBe(
+      'In danger tonight: Tunnel in the orchard. Close: Lean-to on the kitchen wall.',
+    );
+    expect(nightSummary(night([place()]), demonstrationPlan)).toBe('Every place is safe tonight.');
+  });
+  it('warn of fumes for a flame and of mains for an electric heater', () => {
+    expect(heaterCautions(['paraffin'])[0]).toContain('carbon monoxide');
+    expect(heaterCautions(['fan'])[0]).toContain('residual-current');
+    expect(heaterCautions([])).toEqual([]);
+  });
+});
+
+describe('the chart', () => {
+  it('has a row for each full hour', () => {
+    const steps = hourSteps(night([]));
+    expect(steps).toHaveLength(15);
+    expect(clockAt(steps[1].ms, 'UTC')).toBe('17:00');
+    expect(steps[1].step).toBe(4);
+  });
+  it('reaches from the lowest line to at least 8 K above it and leaves far-off limits out', () => {
+    const lots = [
+      { lotId: 'agaves', groupId: 'agave', limit: -3.5, leastLeaf: 1, margin: 4.5 },
+      { lotId: 'houseleeks', groupId: 'sempervivum', limit: -25, leastLeaf: 1, margin: 26 },
+    ];
+    expect(nightExtent(night([]), place({ lots }))).toEqual([-3.5, 4.5]);
+  });
+  it('draws one line for lots that share a limit', () => {
+    const lot = (lotId: string, limit: number) => ({ lotId, groupId: 'echeveria', limit, leastLeaf: 1, margin: 1 });
+    const lines = limitLines(place({ lots: [lot('echeverias', -1), lot('spare-echeverias', -1.02), lot('lemons', 1)] }), demonstrationPlan);
+    expect(lines).toEqual([
+      { limit: 1, names: 'Two lemons in tubs' },
+      { limit: -1, names: 'Echeverias, Spare echeverias' },
+    ]);
+  });
+});

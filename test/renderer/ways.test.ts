@@ -1,0 +1,41 @@
+import { describe, expect, it } from 'vitest';
+import { demonstrationPlan } from '../../core/index.ts';
+import type { Way } from '../../core/index.ts';
+import { firstWish, ranked, shiftWords, weekChoices, wishKinds, wishOf } from '../../renderer/ways/wish.ts';
+
+const draft = firstWish(demonstrationPlan, null, null, null);
+
+describe('a wish', () => {
+  it('can be asked as it stands at first, for every verb', () => {
+    for (const { id } of wishKinds) expect(wishOf({ ...draft, kind: id }, demonstrationPlan)?.kind).toBe(id);
+  });
+  it('is about the selected plants, or the plants of the selected place', () => {
+    expect(firstWish(demonstrationPlan, null, 'haworthias', null)).toMatchObject({ lotId: 'haworthias', placeId: 'window' });
+    expect(firstWish(demonstrationPlan, null, null, 'tunnel').lotId).toBe('houseleeks');
+  });
+  it('is not asked of plants that are gone, nor of a span that ends before it begins', () => {
+    expect(wishOf({ ...draft, lotId: 'gone' }, demonstrationPlan)).toBeNull();
+    expect(wishOf({ ...draft, kind: 'hold-temperature', placeId: 'gone' }, demonstrationPlan)).toBeNull();
+    expect(wishOf({ ...draft, fromDay: 140, toDay: 139 }, demonstrationPlan)).toBeNull();
+  });
+  it('starts and ends on weeks that the sentence offers', () => {
+    const days = weekChoices('2025-08-01').map((week) => week.day);
+    expect(days).toContain(draft.fromDay);
+    expect(days).toContain(draft.toDay - 6);
+  });
+});
+
+describe('the ways', () => {
+  const way = (words: string, fulfils: boolean, runningCost: number, purchaseCost: number) =>
+    ({ words, fulfils, runningCost, purchaseCost }) as Way;
+  it('stand with those that do it first, by the whole cost a season', () => {
+    const list = [way('far', false, 1, 0), way('dear', true, 5, 40), way('cheap', true, 20, 0)];
+    expect(ranked(list).map((one) => one.words)).toEqual(['cheap', 'dear', 'far']);
+  });
+  it('say what shifts in days and frost hours, and nothing of two days or fewer', () => {
+    expect(shiftWords({ lotId: 'lemons', days: [41.6, -2, 0, 0, 0, 0, -39.6], frostHours: -3.2 })).toBe(
+      '42 more days growing, 40 fewer days stretching, 3 fewer hours below the frost limit',
+    );
+    expect(shiftWords({ lotId: 'lemons', days: [2, -2, 0, 0, 0, 0, 0], frostHours: 0.4 })).toBe('');
+  });
+});

@@ -22,7 +22,7 @@ function marginWords(kelvin: number, mol: number, units: UnitPreferences): strin
   if (Math.abs(kelvin) >= 0.1)
     parts.push(`${formatNumber(Math.abs(degrees), 1)} ${temperatureUnit(units)} ${kelvin > 0 ? 'warmer' : 'cooler'}`);
   if (mol >= 0.05) parts.push(`${formatNumber(mol, 1)} mol more light a day`);
-  return parts.length === 0 ? '' : `The next better state takes ${parts.join(' and ')}.`;
+  return parts.length === 0 ? '' : `To do better it needs ${parts.join(' and ')}.`;
 }
 
 function harmWords(lot: LotSeason, week: number): string {

@@ -1,6 +1,7 @@
 import { plantStates } from '../../core/index.ts';
 import type { LotSeason, Plan, PlaceSeason, SeasonResult } from '../../core/index.ts';
-import { doseOf, harmKinds, harmNames } from '../marks/notches.ts';
+import { doseOf, harmKinds } from '../marks/notches.ts';
+import type { HarmKind } from '../marks/notches.ts';
 import { formatDay, formatDays } from './time.ts';
 
 /** What the plants of a state do, after a name in the plural. */
@@ -14,7 +15,13 @@ const doing: Record<string, string> = {
   stretching: 'stretch for want of light',
 };
 
-export const wateringWords = ['water', 'water sparingly', 'no water'] as const;
+const harming: Record<HarmKind, string> = {
+  frost: 'Frost harms',
+  chill: 'Chill harms',
+  heat: 'Heat burns',
+  scorch: 'Sun scorches',
+  wetCold: 'Wet cold rots',
+};
 
 function listed(names: readonly string[]): string {
   if (names.length < 2) return names.join('');
@@ -35,7 +42,7 @@ export function mainWinterState(lot: LotSeason, season: SeasonResult): { code: n
 }
 
 /** First day on which a lot takes harm of a kind; null where it takes none. */
-export function firstHarm(lot: LotSeason): { kind: (typeof harmKinds)[number]; day: number } | null {
+export function firstHarm(lot: LotSeason): { kind: HarmKind; day: number } | null {
   for (const kind of harmKinds) {
     const day = doseOf(lot, kind).findIndex((dose) => dose > 0);
     if (day >= 0) return { kind, day };
@@ -60,15 +67,14 @@ export function verdict(place: PlaceSeason, plan: Plan, season: SeasonResult): {
 }
 
 function harmWords(place: PlaceSeason, nameOf: (lotId: string) => string, season: SeasonResult): string {
-  const byKind = new Map<string, { names: string[]; day: number }>();
+  const byKind = new Map<HarmKind, { names: string[]; day: number }>();
   for (const lot of place.lots) {
     const first = firstHarm(lot);
     if (!first) continue;
-    const kind = harmNames[first.kind];
-    const known = byKind.get(kind) ?? { names: [], day: first.day };
-    byKind.set(kind, { names: [...known.names, nameOf(lot.lotId)], day: Math.min(known.day, first.day) });
+    const known = byKind.get(first.kind) ?? { names: [], day: first.day };
+    byKind.set(first.kind, { names: [...known.names, nameOf(lot.lotId)], day: Math.min(known.day, first.day) });
   }
   return [...byKind]
-    .map(([kind, { names, day }]) => `Harm from ${kind} to ${listed(names)}, first about ${formatDay(season.startDate, day)}.`)
+    .map(([kind, { names, day }]) => `${harming[kind]} ${listed(names)} from about ${formatDay(season.startDate, day)}.`)
     .join(' ');
 }

@@ -106,7 +106,7 @@ export class Bench {
       this.preferences.load(this.#start.preferences);
       this.#accept(await this.host.readPlan({ id: this.#start.openPlanId }));
       await this.#run(this.plan);
-      if (this.#season) this.cursorDay = Math.round((this.#season.winterFrom + this.#season.winterTo) / 2);
+      if (this.#season) this.cursorDay = Math.floor((this.#season.winterFrom + this.#season.winterTo) / 14) * 7 + 3;
     });
   }
 

@@ -32,14 +32,14 @@ function readOptions() {
 
 async function serveBrowser(open: boolean): Promise<void> {
   const { url, close } = await startLocal();
+  for (const signal of ['SIGINT', 'SIGTERM'] as const) {
+    process.once(signal, () => void close().then(() => process.exit(0)));
+  }
   const opened = open && hasDisplay(thisMachine()) && (await openBrowser(url));
   console.log(
     opened ? `Winterbench is open in your browser: ${url}` : `Open this address in a browser: ${url}`,
   );
   console.log('Ctrl+C ends it.');
-  for (const signal of ['SIGINT', 'SIGTERM'] as const) {
-    process.once(signal, () => void close().then(() => process.exit(0)));
-  }
 }
 
 const options = readOptions();

@@ -3,7 +3,8 @@ import type { Point, Polygon } from './polygon.ts';
 import { facingAwayFrom, middleOf } from './polygon.ts';
 
 /** What part of a place a face is. */
-export type FacePart = 'roof' | 'side' | 'gable' | 'end' | 'light' | 'wall' | 'pane' | 'opening' | 'reveal' | 'floor';
+export type FacePart =
+  'roof' | 'side' | 'gable' | 'end' | 'light' | 'wall' | 'pane' | 'opening' | 'reveal' | 'floor';
 
 /** One flat face of a shape, corners in the place's own frame, outward normal. */
 export interface Face {
@@ -23,7 +24,15 @@ type Profile = readonly (readonly [x: number, z: number])[];
 function prism(profile: Profile, length: number, parts: readonly FacePart[], end: FacePart): Face[] {
   const faces: Face[] = profile.map(([x, z], i) => {
     const [nx, nz] = profile[(i + 1) % profile.length];
-    return { part: parts[i], polygon: [[x, 0, z], [nx, 0, nz], [nx, length, nz], [x, length, z]] };
+    return {
+      part: parts[i],
+      polygon: [
+        [x, 0, z],
+        [nx, 0, nz],
+        [nx, length, nz],
+        [x, length, z],
+      ],
+    };
   });
   const near: Polygon = profile.map(([x, z]): Point => [x, 0, z]);
   const far: Polygon = profile.map(([x, z]): Point => [x, length, z]);
@@ -31,7 +40,12 @@ function prism(profile: Profile, length: number, parts: readonly FacePart[], end
 }
 
 function box(length: number, width: number, height: number, side: FacePart, top: FacePart): Face[] {
-  const profile: Profile = [[0, 0], [0, height], [width, height], [width, 0]];
+  const profile: Profile = [
+    [0, 0],
+    [0, height],
+    [width, height],
+    [width, 0],
+  ];
   return prism(profile, length, [side, top, side, 'floor'], side);
 }
 
@@ -48,12 +62,23 @@ function rawFaces(shape: SolidShape): Face[] {
   switch (shape.kind) {
     case 'even-span': {
       const { width, eavesHeight: e, ridgeHeight: r } = shape;
-      const profile: Profile = [[0, 0], [0, e], [width / 2, r], [width, e], [width, 0]];
+      const profile: Profile = [
+        [0, 0],
+        [0, e],
+        [width / 2, r],
+        [width, e],
+        [width, 0],
+      ];
       return prism(profile, shape.length, ['side', 'roof', 'roof', 'side', 'floor'], 'gable');
     }
     case 'lean-to': {
       const { width, eavesHeight: e, ridgeHeight: r } = shape;
-      const profile: Profile = [[0, 0], [0, e], [width, r], [width, 0]];
+      const profile: Profile = [
+        [0, 0],
+        [0, e],
+        [width, r],
+        [width, 0],
+      ];
       return prism(profile, shape.length, ['side', 'roof', 'wall', 'floor'], 'gable');
     }
     case 'tunnel': {
@@ -62,7 +87,12 @@ function rawFaces(shape: SolidShape): Face[] {
     }
     case 'cold-frame': {
       const { width, frontHeight: f, backHeight: b } = shape;
-      const profile: Profile = [[0, 0], [0, f], [width, b], [width, 0]];
+      const profile: Profile = [
+        [0, 0],
+        [0, f],
+        [width, b],
+        [width, 0],
+      ];
       return prism(profile, shape.length, ['side', 'light', 'side', 'floor'], 'end');
     }
     case 'tent':
@@ -70,7 +100,12 @@ function rawFaces(shape: SolidShape): Face[] {
     case 'shelf':
       return box(shape.length, shape.width, shape.height, 'opening', 'opening');
     case 'window-bay': {
-      const profile: Profile = [[0, 0], [0, shape.height], [shape.depth, shape.height], [shape.depth, 0]];
+      const profile: Profile = [
+        [0, 0],
+        [0, shape.height],
+        [shape.depth, shape.height],
+        [shape.depth, 0],
+      ];
       return prism(profile, shape.width, ['pane', 'reveal', 'opening', 'floor'], 'reveal');
     }
   }

@@ -9,3 +9,6 @@ export type { Orientation } from './orientation.ts';
 export { areaOf, areaVector, cutAtLevel, middleOf, volumeOf } from './polygon.ts';
 export type { Point, Polygon } from './polygon.ts';
 export { plantLevel } from './level.ts';
+export { sectionOf } from './section.ts';
+export type { Section, SectionLine, SectionPoint, SectionRole } from './section.ts';
+export type { SectionItem } from './section-items.ts';

@@ -13,7 +13,11 @@ export function plantLevel(place: Place): number {
   switch (shape.kind) {
     case 'even-span':
     case 'lean-to':
-      return Math.min(Math.max(baseWall?.height ?? 0, usualBench), Math.max(mostOfEaves * shape.eavesHeight, baseWall?.height ?? 0), shape.eavesHeight * 0.9);
+      return Math.min(
+        Math.max(baseWall?.height ?? 0, usualBench),
+        Math.max(mostOfEaves * shape.eavesHeight, baseWall?.height ?? 0),
+        shape.eavesHeight * 0.9,
+      );
     case 'tunnel':
       return shape.height > 1.5 ? Math.min(usualBench, 0.3 * shape.height) : 0;
     default:

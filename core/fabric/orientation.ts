@@ -14,14 +14,22 @@ export interface Orientation {
 export function toWorld(direction: Point, frontAzimuth: number): Point {
   const sine = Math.sin(frontAzimuth * degree);
   const cosine = Math.cos(frontAzimuth * degree);
-  return [-direction[0] * sine + direction[1] * cosine, -direction[0] * cosine - direction[1] * sine, direction[2]];
+  return [
+    -direction[0] * sine + direction[1] * cosine,
+    -direction[0] * cosine - direction[1] * sine,
+    direction[2],
+  ];
 }
 
 /** Turns a direction given as east, north, up into the place's frame. */
 export function toPlace(direction: Point, frontAzimuth: number): Point {
   const sine = Math.sin(frontAzimuth * degree);
   const cosine = Math.cos(frontAzimuth * degree);
-  return [-direction[0] * sine - direction[1] * cosine, direction[0] * cosine - direction[1] * sine, direction[2]];
+  return [
+    -direction[0] * sine - direction[1] * cosine,
+    direction[0] * cosine - direction[1] * sine,
+    direction[2],
+  ];
 }
 
 /** Orientation of an area vector of the place's frame; a horizontal face has azimuth 0. */
@@ -40,7 +48,16 @@ export function normalOf(tilt: number, azimuth: number): Point {
   return [level * Math.sin(azimuth * degree), level * Math.cos(azimuth * degree), Math.cos(tilt * degree)];
 }
 
-const winds = ['north', 'north-east', 'east', 'south-east', 'south', 'south-west', 'west', 'north-west'] as const;
+const winds = [
+  'north',
+  'north-east',
+  'east',
+  'south-east',
+  'south',
+  'south-west',
+  'west',
+  'north-west',
+] as const;
 
 /** The nearest of eight winds. */
 export function windOf(azimuth: number): string {

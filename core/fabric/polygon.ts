@@ -36,7 +36,9 @@ export function facingAwayFrom(polygon: Polygon, inside: Point): Polygon {
   const normal = areaVector(polygon);
   const middle = middleOf(polygon);
   const outward =
-    normal[0] * (middle[0] - inside[0]) + normal[1] * (middle[1] - inside[1]) + normal[2] * (middle[2] - inside[2]);
+    normal[0] * (middle[0] - inside[0]) +
+    normal[1] * (middle[1] - inside[1]) +
+    normal[2] * (middle[2] - inside[2]);
   return outward >= 0 ? polygon : [...polygon].reverse();
 }
 

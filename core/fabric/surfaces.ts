@@ -67,7 +67,8 @@ function faceSurfaces(place: Place, shape: SolidShape, face: Face, azimuth: numb
   const above = cutAtLevel(face.polygon, base.height, 1);
   const parts: Surface[] = [];
   if (above.length > 0) parts.push(oneSurface(place, shape, face, above, orientation, null));
-  if (below.length > 0) parts.push(oneSurface(place, shape, face, below, orientation, covering(base.covering)));
+  if (below.length > 0)
+    parts.push(oneSurface(place, shape, face, below, orientation, covering(base.covering)));
   return parts;
 }
 
@@ -80,7 +81,8 @@ function oneSurface(
   base: Covering | null,
 ): Surface {
   const common = { polygon, area: areaOf(polygon), orientation };
-  if (base !== null) return surface(place, { ...common, part: 'base wall', cover: base, behind: 'outdoors', bare: true });
+  if (base !== null)
+    return surface(place, { ...common, part: 'base wall', cover: base, behind: 'outdoors', bare: true });
   if (face.part === 'wall' && shape.kind === 'lean-to') return backWall(place, shape, common);
   if (face.part === 'opening' || face.part === 'reveal') {
     const cover = covering(face.part === 'opening' ? 'open' : 'insulated-panel');
@@ -105,9 +107,12 @@ interface SurfaceParts {
 function surface(place: Place, parts: SurfaceParts): Surface {
   const { cover, behind, orientation } = parts;
   const own = layerNumbers(cover);
-  const lined = place.lining === null || parts.bare ? own : withInnerLayer(own, layerNumbers(covering(place.lining)));
+  const lined =
+    place.lining === null || parts.bare ? own : withInnerLayer(own, layerNumbers(covering(place.lining)));
   const closed =
-    place.screen === null || parts.bare ? lined : withInnerLayer(lined, layerNumbers(covering(place.screen.covering)));
+    place.screen === null || parts.bare
+      ? lined
+      : withInnerLayer(lined, layerNumbers(covering(place.screen.covering)));
   const outdoors = behind === 'outdoors';
   const level = Math.cos((orientation.tilt * Math.PI) / 180);
   return {
@@ -135,7 +140,12 @@ function surface(place: Place, parts: SurfaceParts): Surface {
 }
 
 /** Catalogue entry whose faces (colour, emissivity) stand for a lean-to's wall of the plan's own thickness. */
-const wallFaces = { brick: 'brick-215', stone: 'stone-400', insulated: 'insulated-panel', timber: 'timber-board' } as const;
+const wallFaces = {
+  brick: 'brick-215',
+  stone: 'stone-400',
+  insulated: 'insulated-panel',
+  timber: 'timber-board',
+} as const;
 
 function backWall(
   place: Place,

@@ -15,7 +15,13 @@ export function coverOptics(cosine: number, covering: Covering, band: Band = 'so
       return { transmittance: 0, reflectance: 1 - optics.absorptance.value };
     case 'slab': {
       const extinction = band === 'solar' ? optics.extinction : optics.parExtinction;
-      return slab(cosine, optics.refractiveIndex.value, extinction.value, optics.thickness.value, optics.layers);
+      return slab(
+        cosine,
+        optics.refractiveIndex.value,
+        extinction.value,
+        optics.thickness.value,
+        optics.layers,
+      );
     }
     case 'measured': {
       const normal = band === 'solar' ? optics.normalTransmittance.value : optics.parTransmittance.value;
@@ -34,18 +40,30 @@ function angleFall(cosine: number, refractiveIndex: number, layers: number): num
 }
 
 /** Transmittance of a covering for beam light at an incidence angle [degrees], 0–1. */
-export function coverTransmittance(incidenceDegrees: number, covering: Covering, band: Band = 'solar'): number {
+export function coverTransmittance(
+  incidenceDegrees: number,
+  covering: Covering,
+  band: Band = 'solar',
+): number {
   return coverOptics(Math.cos(checked(incidenceDegrees) * degree), covering, band).transmittance;
 }
 
 /** Share of beam light at an incidence angle [degrees] that a covering absorbs, 0–1. */
 export function coverAbsorptance(incidenceDegrees: number, covering: Covering, band: Band = 'solar'): number {
-  const { transmittance, reflectance } = coverOptics(Math.cos(checked(incidenceDegrees) * degree), covering, band);
+  const { transmittance, reflectance } = coverOptics(
+    Math.cos(checked(incidenceDegrees) * degree),
+    covering,
+    band,
+  );
   return Math.max(0, 1 - transmittance - reflectance);
 }
 
 /** What a cover with layers inside it passes and reflects, outermost first; layers beyond the first scatter or nearly so. */
-export function assemblyOptics(cosine: number, layers: readonly Covering[], band: Band = 'solar'): PassAndReflect {
+export function assemblyOptics(
+  cosine: number,
+  layers: readonly Covering[],
+  band: Band = 'solar',
+): PassAndReflect {
   let all: PassAndReflect = { transmittance: 1, reflectance: 0 };
   for (const layer of layers) all = stack(all, coverOptics(cosine, layer, band));
   return all;

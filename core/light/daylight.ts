@@ -9,7 +9,7 @@ import { areaOf, surfacesOf } from '../fabric/index.ts';
 import { diffuseTransmittance } from './cover.ts';
 import { onCurve } from './curve.ts';
 import { photonsPerSolarJoule } from './daily-light.ts';
-import type { TablePlace } from './gain.ts';
+import type { DirectionalGain, TablePlace } from './gain.ts';
 import { locate, readGain } from './gain.ts';
 import { openingsOf } from './openings.ts';
 import type { Opening } from './openings.ts';
@@ -94,7 +94,11 @@ function emptySeries(place: Place, enclosure: Enclosure, n: number): DaylightSer
   };
 }
 
-function clearOfSkyline(site: Pick<PlanSite, 'horizon'>, steps: OutdoorSteps, sky: SkySeries): Uint8Array | null {
+function clearOfSkyline(
+  site: Pick<PlanSite, 'horizon'>,
+  steps: OutdoorSteps,
+  sky: SkySeries,
+): Uint8Array | null {
   if (site.horizon.length === 0) return null;
   const clear = new Uint8Array(sky.index.length);
   for (let j = 0; j < clear.length; j++) {
@@ -124,7 +128,11 @@ function planesOf(
   });
 }
 
-function spreadIncident(incident: readonly Float64Array[], planes: readonly (PlaneSeries | null)[], sky: SkySeries): void {
+function spreadIncident(
+  incident: readonly Float64Array[],
+  planes: readonly (PlaneSeries | null)[],
+  sky: SkySeries,
+): void {
   planes.forEach((plane, i) => {
     if (plane === null) return;
     const out = incident[i];
@@ -166,8 +174,8 @@ function reach(
   photonsPerJoule: number,
 ): void {
   const at: TablePlace = { index: 0, next: 0, share: 0, rise: 0 };
-  const { bench, wall, wallArea, wallNormal, benchArea } = gains;
-  const [wallEast, wallNorth, wallUp] = wallNormal;
+  const { bench, wall, benchArea } = gains;
+  const parToSolar = bench.skySolar > 0 ? bench.skyPar / bench.skySolar : 1;
   for (let j = 0; j < sky.index.length; j++) {
     const k = sky.index[j];
     const round = sky.circumsolar[j] * sky.diffuse[j];
@@ -175,20 +183,34 @@ function reach(
     const direct = clear === null || clear[j] === 1;
     const level = direct ? sky.beam[j] * Math.max(0, sky.up[j]) + round : 0;
     locate(at, steps.sunAzimuth[k], steps.sunElevation[k]);
-    const solar = housing * (level * readGain(bench.solar, at) + even * bench.skySolar);
+    const onWall = wall === null ? 0 : housing * wallLight(gains, wall, sky, j, direct, at);
+    const bounced = (onWall * gains.wallToBench) / benchArea;
+    const solar = housing * (level * readGain(bench.solar, at) + even * bench.skySolar) + bounced;
+    const photons = housing * (level * readGain(bench.par, at) + even * bench.skyPar) + bounced * parToSolar;
     output.benchSolar[k] = solar;
-    output.benchPhotons[k] = photonsPerJoule * housing * (level * readGain(bench.par, at) + even * bench.skyPar);
-    let onWall = 0;
-    if (wall !== null) {
-      const facing = wallEast * sky.east[j] + wallNorth * sky.north[j] + wallUp * sky.up[j];
-      const normal = sky.beam[j] + round / Math.max(perezFloor, sky.up[j]);
-      const beam = direct && facing > 0 ? normal * facing * readGain(wall.solar, at) : 0;
-      onWall = housing * wallArea * (beam + (even + sky.global[j] * gains.albedo) * 0.5 * wall.skySolar);
-    }
+    output.benchPhotons[k] = photonsPerJoule * photons;
     output.wallSolar[k] = onWall;
     const low = output.insideSolar[k];
     const onBench = solar * benchArea + low;
     const crossing = Math.max(0, output.transmittedSolar[k] - onBench - onWall);
     output.insideSolar[k] = onBench * keptByBench + onWall * keptByWall + crossing * gains.keptCrossing;
   }
+}
+
+/** Sunlight on the back wall's inner face at daylit step `j` [W], before frame and dirt. */
+function wallLight(
+  gains: PlaceGains,
+  wall: DirectionalGain,
+  sky: SkySeries,
+  j: number,
+  direct: boolean,
+  at: TablePlace,
+): number {
+  const [east, north, up] = gains.wallNormal;
+  const facing = east * sky.east[j] + north * sky.north[j] + up * sky.up[j];
+  const round = sky.circumsolar[j] * sky.diffuse[j];
+  const normal = sky.beam[j] + round / Math.max(perezFloor, sky.up[j]);
+  const beam = direct && facing > 0 ? normal * facing * readGain(wall.solar, at) : 0;
+  const even = sky.diffuse[j] - round + sky.global[j] * gains.albedo;
+  return gains.wallArea * (beam + even * 0.5 * wall.skySolar);
 }

@@ -28,3 +28,8 @@ export {
   ppfdOfLux,
   sunLuxPerMicromole,
 } from './daily-light.ts';
+export { lampField } from './lamp-field.ts';
+export type { FieldOptions, LampArray, LampField, Reflectances } from './lamp-field.ts';
+export { areaOfRectangle, cornerFactor, parallelFactor, pointFactor, rectangleAt } from './rectangles.ts';
+export type { Rectangle } from './rectangles.ts';
+export { lampLight, lampPhotons, lampPpfd, lampWatts } from './lamps.ts';

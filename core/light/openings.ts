@@ -41,7 +41,13 @@ export function openingsOf(place: Place, enclosure: Enclosure): Opening[] {
     curves.set(key, both);
     const polygon = surface.polygon === null ? null : cutAtLevel(surface.polygon, enclosure.plantLevel, 1);
     const lowShare = polygon === null ? 0 : 1 - (polygon.length === 0 ? 0 : areaOf(polygon)) / surface.area;
-    openings.push({ surface, polygon, lowShare, normal: toPlace(surface.normal, enclosure.azimuth), ...both });
+    openings.push({
+      surface,
+      polygon,
+      lowShare,
+      normal: toPlace(surface.normal, enclosure.azimuth),
+      ...both,
+    });
   }
   return openings;
 }

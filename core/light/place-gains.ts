@@ -7,6 +7,7 @@ import type { DirectionalGain } from './gain.ts';
 import { directionalGain } from './gain.ts';
 import { listedGain } from './listed-gain.ts';
 import type { Opening } from './openings.ts';
+import { cornerFactor } from './rectangles.ts';
 import { receiverOf } from './shadow.ts';
 
 /** How daylight reaches the inside of a place from every direction of the sky. */
@@ -18,6 +19,8 @@ export interface PlaceGains {
   readonly wallArea: number;
   /** Unit normal of that wall into the place (east, north, up). */
   readonly wallNormal: Point;
+  /** Share of the light falling on that wall that it throws on to the plants' level, 0–1. */
+  readonly wallToBench: number;
   readonly albedo: number;
   /** Share kept inside of light that misses bench and wall and goes on to the far side. */
   readonly keptCrossing: number;
@@ -58,7 +61,7 @@ export function placeGains(
     albedo: site.albedo,
     keptCrossing: place.shape.kind === 'window-bay' ? 0 : caughtCrossing,
   };
-  const noWall = { wall: null, wallArea: 0, wallNormal: [0, 0, 0] as const };
+  const noWall = { wall: null, wallArea: 0, wallNormal: [0, 0, 0] as const, wallToBench: 0 };
   if (place.shape.kind === 'listed') {
     return { ...common, ...noWall, bench: listedGain(openings, enclosure.surfaces, skyline) };
   }
@@ -71,6 +74,9 @@ export function placeGains(
     bench: gain,
     wall: directionalGain(receiver, openings, enclosure.azimuth, skyline),
     wallArea: receiver.area,
+    wallToBench:
+      place.wallReflectance *
+      cornerFactor(receiver.area / enclosure.length, enclosure.width, enclosure.length),
     wallNormal: [-wall.normal[0], -wall.normal[1], -wall.normal[2]],
   };
 }

@@ -25,7 +25,12 @@ export const levelHorizon: Skyline = { clear: null, skyLeft: 1 };
  * The terms are those of `irradianceOnPlane` in sun/; the circumsolar part is counted with the beam because it
  * comes through glass at the same angle.
  */
-export function planeSeries(normal: Point, sky: SkySeries, albedo: number, skyline: Skyline = levelHorizon): PlaneSeries {
+export function planeSeries(
+  normal: Point,
+  sky: SkySeries,
+  albedo: number,
+  skyline: Skyline = levelHorizon,
+): PlaneSeries {
   const count = sky.index.length;
   const cosIncidence = new Float64Array(count);
   const beam = new Float64Array(count);

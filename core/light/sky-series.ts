@@ -63,7 +63,8 @@ function litSteps(steps: OutdoorSteps): Int32Array {
   const lit = new Int32Array(steps.n);
   let count = 0;
   for (let k = 0; k < steps.n; k++) {
-    if (steps.globalHorizontal[k] > 0 || steps.diffuseHorizontal[k] > 0 || steps.beamNormal[k] > 0) lit[count++] = k;
+    if (steps.globalHorizontal[k] > 0 || steps.diffuseHorizontal[k] > 0 || steps.beamNormal[k] > 0)
+      lit[count++] = k;
   }
   return lit.slice(0, count);
 }

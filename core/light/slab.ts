@@ -10,7 +10,10 @@ export interface PassAndReflect {
 }
 
 /** Reflectance of one air–plate face for light polarised across (`perpendicular`) and along the plane of incidence. */
-export function fresnel(cosine: number, refractiveIndex: number): { perpendicular: number; parallel: number } {
+export function fresnel(
+  cosine: number,
+  refractiveIndex: number,
+): { perpendicular: number; parallel: number } {
   const sine = Math.sqrt(Math.max(0, 1 - cosine * cosine)) / refractiveIndex;
   const refracted = Math.sqrt(1 - sine * sine);
   const n = refractiveIndex;

@@ -56,7 +56,11 @@ const linings: readonly Covering[] = [
     inside: plastic,
     outside: plastic,
     longWave: figure(0.25, 'two or three films of thin polythene, estimate', 'low'),
-    light: figure(0.86, 'one layer 0.83–0.90 of what was there, from memory; no published value found', 'low'),
+    light: figure(
+      0.86,
+      'one layer 0.83–0.90 of what was there, from memory; no published value found',
+      'low',
+    ),
     reflectance: figure(0.1, estimate, 'low'),
     curveLayers: 2,
     airShare: figure(0.7, 'covers gaps between panes; common practice, no source', 'low'),
@@ -65,7 +69,11 @@ const linings: readonly Covering[] = [
   }),
   layer('film-lining', 'Second skin of polythene film', {
     use: 'lining',
-    resistance: figure(0.13, 'air gap of some centimetres with one film, ISO 6946 unventilated 0.15–0.18 less leaks', 'low'),
+    resistance: figure(
+      0.13,
+      'air gap of some centimetres with one film, ISO 6946 unventilated 0.15–0.18 less leaks',
+      'low',
+    ),
     inside: figure(0.35, 'polyethylene film, from memory', 'medium'),
     outside: figure(0.35, 'polyethylene film, from memory', 'medium'),
     longWave: figure(0.55, 'polyethylene film, from memory', 'medium'),
@@ -94,7 +102,11 @@ const screens: readonly Covering[] = [
   }),
   layer('woven-screen', 'Thin woven night screen', {
     use: 'screen',
-    resistance: figure(0.09, 'single glass 6.2 to 4.0 with a curtain (ASAE EP406, from memory) gives 0.089', 'medium'),
+    resistance: figure(
+      0.09,
+      'single glass 6.2 to 4.0 with a curtain (ASAE EP406, from memory) gives 0.089',
+      'medium',
+    ),
     inside: figure(0.85, 'polyester or acrylic cloth, from memory', 'medium'),
     outside: figure(0.85, 'polyester or acrylic cloth, from memory', 'medium'),
     longWave: figure(0.12, 'gaps of the weave, estimate', 'low'),
@@ -106,7 +118,14 @@ const screens: readonly Covering[] = [
   }),
 ];
 
-function fleece(grams: number, resistance: number, longWave: number, light: Figure, airShare: number, price: number): Covering {
+function fleece(
+  grams: number,
+  resistance: number,
+  longWave: number,
+  light: Figure,
+  airShare: number,
+  price: number,
+): Covering {
   const open = figure(longWave, 'polypropylene non-woven, gaps and thin fibres; estimate', 'low');
   const emissivity = figure(0.9 - longWave, 'what is neither passed nor reflected (0.1); derived', 'low');
   return layer(`fleece-${grams}`, `Frost fleece ${grams} g/m²`, {
@@ -116,7 +135,11 @@ function fleece(grams: number, resistance: number, longWave: number, light: Figu
     outside: emissivity,
     longWave: open,
     light,
-    reflectance: figure(Math.max(0.05, (1 - light.value) * 0.8), 'white cloth reflects most of what it holds back, estimate', 'low'),
+    reflectance: figure(
+      Math.max(0.05, (1 - light.value) * 0.8),
+      'white cloth reflects most of what it holds back, estimate',
+      'low',
+    ),
     airShare: figure(airShare, 'porous cloth over plants; estimate', 'low'),
     price,
     life: 3,
@@ -126,7 +149,14 @@ function fleece(grams: number, resistance: number, longWave: number, light: Figu
 /** Fleeces laid over the plants. */
 const fleeces: readonly Covering[] = [
   fleece(17, 0.03, 0.45, figure(0.85, '17–19 g m⁻²: WSU Extension FS089E', 'high'), 0.5, 0.4),
-  fleece(30, 0.04, 0.35, figure(0.7, '31–68 g m⁻² 0.30–0.50 (WSU FS089E) against 0.70 at 42 g m⁻²: sources disagree', 'low'), 0.4, 0.7),
+  fleece(
+    30,
+    0.04,
+    0.35,
+    figure(0.7, '31–68 g m⁻² 0.30–0.50 (WSU FS089E) against 0.70 at 42 g m⁻²: sources disagree', 'low'),
+    0.4,
+    0.7,
+  ),
   fleece(60, 0.06, 0.2, figure(0.45, '31–68 g m⁻²: 0.30–0.50 (WSU Extension FS089E)', 'medium'), 0.3, 1.3),
 ];
 

@@ -69,7 +69,11 @@ export const films: readonly Covering[] = [
     life: 5,
   }),
   film('double-polythene', 'Double polythene, inflated', {
-    resistance: figure(0.167, 'set so that the whole, long-wave included, has U 4.0 (ASAE EP406), derived', 'medium'),
+    resistance: figure(
+      0.167,
+      'set so that the whole, long-wave included, has U 4.0 (ASAE EP406), derived',
+      'medium',
+    ),
     emissivity: figure(0.35, farmFilm, 'medium'),
     longWave: figure(0.3, 'two films of 0.55 with a reflectance of 0.1, derived', 'medium'),
     solar: figure(0.76, 'double inflated 0.76–0.78 (extension tables, from memory)', 'medium'),

@@ -3,12 +3,24 @@ import type { Covering, Figure, Optics } from './covering.ts';
 
 const glassEmissivity = figure(0.837, 'EN 673:2011 annex A, uncoated soda-lime glass', 'high');
 const glassIndex = figure(1.526, 'Duffie & Beckman ch. 5, glass', 'high');
-const opaqueToHeat = figure(0, 'glass passes no long-wave beyond about 3 µm (Duffie & Beckman ch. 5)', 'high');
-const sheetEmissivity = figure(0.9, 'smooth plastics 0.85–0.95, heat-transfer handbooks, from memory', 'medium');
+const opaqueToHeat = figure(
+  0,
+  'glass passes no long-wave beyond about 3 µm (Duffie & Beckman ch. 5)',
+  'high',
+);
+const sheetEmissivity = figure(
+  0.9,
+  'smooth plastics 0.85–0.95, heat-transfer handbooks, from memory',
+  'medium',
+);
 const polycarbonateLongWave = figure(0.02, 'polycarbonate sheet below 0.03, from memory', 'medium');
 
 /** Clear float glass, per plate: solar extinction fitted to ASHRAE Fundamentals 2005 ch. 31, glazing 1a (T 0.83). */
-const solarExtinction = figure(33, 'fit to ASHRAE Fundamentals 2005 ch. 31, 3 mm clear, T 0.83 at normal', 'high');
+const solarExtinction = figure(
+  33,
+  'fit to ASHRAE Fundamentals 2005 ch. 31, 3 mm clear, T 0.83 at normal',
+  'high',
+);
 const lightExtinction = figure(
   6.5,
   'fit to visible transmittance 0.90 at 3 mm and 0.89 at 4 mm (ASHRAE 2005 ch. 31; ESP-r optics database)',
@@ -43,7 +55,11 @@ function glass(
     emissivityOutside: glassEmissivity,
     longWaveTransmittance: opaqueToHeat,
     optics,
-    heatCapacity: figure(millimetres * 1e-3 * 2500 * 750, '2,500 kg m⁻³ × 750 J kg⁻¹ K⁻¹ (ISO 10456) × thickness', 'high'),
+    heatCapacity: figure(
+      millimetres * 1e-3 * 2500 * 750,
+      '2,500 kg m⁻³ × 750 J kg⁻¹ K⁻¹ (ISO 10456) × thickness',
+      'high',
+    ),
     airShare: whole,
     price: practice(price),
     life: practice(30),
@@ -64,13 +80,21 @@ function sheet(
     id,
     name,
     use: 'glazing',
-    resistance: figure(1 / uValue - 0.17, `${uSource}: U ${uValue} less ISO 6946 films 0.13 + 0.04`, 'medium'),
+    resistance: figure(
+      1 / uValue - 0.17,
+      `${uSource}: U ${uValue} less ISO 6946 films 0.13 + 0.04`,
+      'medium',
+    ),
     emissivityInside: sheetEmissivity,
     emissivityOutside: sheetEmissivity,
     longWaveTransmittance: polycarbonateLongWave,
     optics: {
       kind: 'measured',
-      normalTransmittance: figure(light - 0.03, `${lightSource}; solar taken 0.03 below light, from memory`, 'medium'),
+      normalTransmittance: figure(
+        light - 0.03,
+        `${lightSource}; solar taken 0.03 below light, from memory`,
+        'medium',
+      ),
       parTransmittance: figure(light, lightSource, 'medium'),
       reflectance: figure(0.14, 'two plates of the index, Duffie & Beckman eq. 5.1.8, derived', 'medium'),
       refractiveIndex: index,
@@ -118,7 +142,11 @@ export const glazings: readonly Covering[] = [
     ...glass(
       'low-e-double-glass',
       'Sealed double glass 4-16-4 with low-emissivity coating',
-      figure(0.55, 'EN 673 gap of 16 mm air with a face of emissivity 0.05, 0.54, and two plates; derived', 'medium'),
+      figure(
+        0.55,
+        'EN 673 gap of 16 mm air with a face of emissivity 0.05, 0.54, and two plates; derived',
+        'medium',
+      ),
       plates(2, 0.004),
       8,
       95,
@@ -132,9 +160,36 @@ export const glazings: readonly Covering[] = [
       curveLayers: 2,
     },
   },
-  sheet('twin-wall-4', 'Twin-wall polycarbonate 4 mm', 3.9, `${sheetU} 3.77–4.1`, 0.82, sheetLight, polycarbonate, 14),
-  sheet('twin-wall-6', 'Twin-wall polycarbonate 6 mm', 3.5, `${sheetU} 3.33–3.6`, 0.8, sheetLight, polycarbonate, 18),
-  sheet('twin-wall-10', 'Twin-wall polycarbonate 10 mm', 3, `${sheetU} 2.83–3.2`, 0.8, sheetLight, polycarbonate, 26),
+  sheet(
+    'twin-wall-4',
+    'Twin-wall polycarbonate 4 mm',
+    3.9,
+    `${sheetU} 3.77–4.1`,
+    0.82,
+    sheetLight,
+    polycarbonate,
+    14,
+  ),
+  sheet(
+    'twin-wall-6',
+    'Twin-wall polycarbonate 6 mm',
+    3.5,
+    `${sheetU} 3.33–3.6`,
+    0.8,
+    sheetLight,
+    polycarbonate,
+    18,
+  ),
+  sheet(
+    'twin-wall-10',
+    'Twin-wall polycarbonate 10 mm',
+    3,
+    `${sheetU} 2.83–3.2`,
+    0.8,
+    sheetLight,
+    polycarbonate,
+    26,
+  ),
   sheet(
     'multi-wall-16',
     'Triple-wall polycarbonate 16 mm',

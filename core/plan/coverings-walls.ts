@@ -40,7 +40,10 @@ export const wallMaterials: Readonly<Record<WallMaterial['id'], WallMaterial>> =
 const dull = figure(0.9, 'non-metallic building surfaces, EN ISO 6946', 'high');
 
 /** Resistance [m² K W⁻¹] and heat capacity [J m⁻² K⁻¹] of a wall of one material and a thickness [m]. */
-export function wallNumbers(material: WallMaterial, thickness: number): { resistance: number; heatCapacity: number } {
+export function wallNumbers(
+  material: WallMaterial,
+  thickness: number,
+): { resistance: number; heatCapacity: number } {
   return {
     resistance: thickness / material.conductivity.value,
     heatCapacity: thickness * material.density.value * material.specificHeat.value,
@@ -65,7 +68,10 @@ function wall(
     emissivityInside: dull,
     emissivityOutside: dull,
     longWaveTransmittance: figure(0, 'opaque', 'high'),
-    optics: { kind: 'opaque', absorptance: figure(absorptance, 'building surfaces by colour, from memory', 'medium') },
+    optics: {
+      kind: 'opaque',
+      absorptance: figure(absorptance, 'building surfaces by colour, from memory', 'medium'),
+    },
     heatCapacity: figure(numbers.heatCapacity, `${how} with ${material.density.source}`, 'medium'),
     airShare: whole,
     price: practice(price),
@@ -77,7 +83,11 @@ const tentFabric: Covering = {
   id: 'tent-fabric',
   name: 'Tent fabric, aluminised inside',
   use: 'fabric',
-  resistance: figure(0.01, 'nylon cloth with a film, some tenths of a millimetre, and caught air; estimate', 'low'),
+  resistance: figure(
+    0.01,
+    'nylon cloth with a film, some tenths of a millimetre, and caught air; estimate',
+    'low',
+  ),
   emissivityInside: figure(0.4, 'embossed aluminised film under clear plastic 0.3–0.5, estimate', 'low'),
   emissivityOutside: dull,
   longWaveTransmittance: figure(0, 'metallised, closed', 'high'),

@@ -9,7 +9,12 @@ export interface LampTechnology {
   readonly id: string;
   readonly name: string;
   /** Photons 400–700 nm per joule at the plug [µmol J⁻¹]: low, typical and high of what is sold. */
-  readonly efficacy: { readonly low: number; readonly typical: number; readonly high: number; readonly source: string };
+  readonly efficacy: {
+    readonly low: number;
+    readonly typical: number;
+    readonly high: number;
+    readonly source: string;
+  };
   /** Lux for one µmol m⁻² s⁻¹ of this lamp's light. */
   readonly luxPerMicromole: Figure;
   /** Burning life [h], and the share of the first light left towards its end, 0–1. */
@@ -33,7 +38,13 @@ export const lampTechnologies: readonly LampTechnology[] = [
   {
     id: 'led-white',
     name: 'White LED, recent',
-    efficacy: { low: 2.5, typical: 2.7, high: 2.9, source: 'listing threshold 2.3 and survey 2–3 (Paucek et al. 2020); recent fittings 2.5–2.9, common practice' },
+    efficacy: {
+      low: 2.5,
+      typical: 2.7,
+      high: 2.9,
+      source:
+        'listing threshold 2.3 and survey 2–3 (Paucek et al. 2020); recent fittings 2.5–2.9, common practice',
+    },
     luxPerMicromole: ledLight,
     life: ledLife,
     maintenance: ledMaintenance,
@@ -44,7 +55,12 @@ export const lampTechnologies: readonly LampTechnology[] = [
   {
     id: 'led-older',
     name: 'White LED, older or cheap',
-    efficacy: { low: 1.2, typical: 1.6, high: 1.9, source: 'best fittings of 2014 1.66–1.70 (Nelson & Bugbee 2014); first listing threshold 1.90' },
+    efficacy: {
+      low: 1.2,
+      typical: 1.6,
+      high: 1.9,
+      source: 'best fittings of 2014 1.66–1.70 (Nelson & Bugbee 2014); first listing threshold 1.90',
+    },
     luxPerMicromole: ledLight,
     life: figure(30000, 'common practice, no source', 'low'),
     maintenance: figure(0.8, 'between −10 % and −30 % (Paucek et al. 2020)', 'medium'),
@@ -55,8 +71,17 @@ export const lampTechnologies: readonly LampTechnology[] = [
   {
     id: 'led-red-blue',
     name: 'Red and blue LED',
-    efficacy: { low: 2.4, typical: 3, high: 3.6, source: 'limit of blue and red 4.1 (Kusuma, Pattison & Bugbee 2020), fittings 2.4–3.6 common practice' },
-    luxPerMicromole: figure(8, '683 lm W⁻¹ × V(λ) ÷ µmol J⁻¹: 7.6 at 660 nm, 6.9 at 450 nm, a little more with their spread; derived', 'medium'),
+    efficacy: {
+      low: 2.4,
+      typical: 3,
+      high: 3.6,
+      source: 'limit of blue and red 4.1 (Kusuma, Pattison & Bugbee 2020), fittings 2.4–3.6 common practice',
+    },
+    luxPerMicromole: figure(
+      8,
+      '683 lm W⁻¹ × V(λ) ÷ µmol J⁻¹: 7.6 at 660 nm, 6.9 at 450 nm, a little more with their spread; derived',
+      'medium',
+    ),
     life: ledLife,
     maintenance: ledMaintenance,
     dimmer: 'led',
@@ -66,7 +91,12 @@ export const lampTechnologies: readonly LampTechnology[] = [
   {
     id: 't5-fluorescent',
     name: 'T5 fluorescent',
-    efficacy: { low: 0.75, typical: 0.8, high: 0.85, source: 'no citable figure for the fitting; between T8 0.84 bare and reflector losses; common practice' },
+    efficacy: {
+      low: 0.75,
+      typical: 0.8,
+      high: 0.85,
+      source: 'no citable figure for the fitting; between T8 0.84 bare and reflector losses; common practice',
+    },
     luxPerMicromole: figure(74, `cool-white fluorescent, ${handbook}`, 'high'),
     life: figure(20000, 'common practice, no source', 'low'),
     maintenance: figure(0.9, 'fluorescent −5…−10 % over 8,000–10,000 h', 'medium'),
@@ -77,12 +107,21 @@ export const lampTechnologies: readonly LampTechnology[] = [
   {
     id: 't8-fluorescent',
     name: 'T8 fluorescent',
-    efficacy: { low: 0.65, typical: 0.75, high: 0.84, source: 'T8 0.84 (Nelson & Bugbee 2014, from memory), less with a plain reflector' },
+    efficacy: {
+      low: 0.65,
+      typical: 0.75,
+      high: 0.84,
+      source: 'T8 0.84 (Nelson & Bugbee 2014, from memory), less with a plain reflector',
+    },
     luxPerMicromole: figure(74, `cool-white fluorescent, ${handbook}`, 'high'),
     life: figure(15000, 'common practice, no source', 'low'),
     maintenance: figure(0.9, 'fluorescent −5…−10 % over 8,000–10,000 h', 'medium'),
     dimmer: 'fluorescent',
-    driverLoss: figure(0.12, '40 W lamps with 8–10 W on a magnetic ballast, less on an electronic one', 'medium'),
+    driverLoss: figure(
+      0.12,
+      '40 W lamps with 8–10 W on a magnetic ballast, less on an electronic one',
+      'medium',
+    ),
     pricePerWatt: practice(0.4),
   },
   {
@@ -99,7 +138,12 @@ export const lampTechnologies: readonly LampTechnology[] = [
   {
     id: 'hps-magnetic',
     name: 'High-pressure sodium, screw base, magnetic ballast',
-    efficacy: { low: 0.94, typical: 1.02, high: 1.15, source: '1.02 (Nelson & Bugbee 2014); 0.94 for 400 W, from memory' },
+    efficacy: {
+      low: 0.94,
+      typical: 1.02,
+      high: 1.15,
+      source: '1.02 (Nelson & Bugbee 2014); 0.94 for 400 W, from memory',
+    },
     luxPerMicromole: figure(82, `high-pressure sodium, ${handbook}`, 'high'),
     life: figure(20000, 'rated 24,000 h', 'medium'),
     maintenance: figure(0.8, '0.80 at 24,000 h', 'medium'),
@@ -110,7 +154,12 @@ export const lampTechnologies: readonly LampTechnology[] = [
   {
     id: 'ceramic-metal-halide',
     name: 'Ceramic metal halide',
-    efficacy: { low: 1.3, typical: 1.46, high: 1.6, source: '1.46 best (Nelson & Bugbee 2014); later fittings somewhat higher, common practice' },
+    efficacy: {
+      low: 1.3,
+      typical: 1.46,
+      high: 1.6,
+      source: '1.46 best (Nelson & Bugbee 2014); later fittings somewhat higher, common practice',
+    },
     luxPerMicromole: figure(62, '59 at 3,100 K, 65 at 4,200 K, a light-sensor maker’s table', 'high'),
     life: figure(15000, 'common practice, no source', 'low'),
     maintenance: figure(0.85, 'common practice, no source', 'low'),
@@ -121,7 +170,13 @@ export const lampTechnologies: readonly LampTechnology[] = [
   {
     id: 'metal-halide',
     name: 'Metal halide',
-    efficacy: { low: 0.75, typical: 0.9, high: 1.1, source: '36 klm at 400 W is 507 µmol s⁻¹ (71 lm s µmol⁻¹) for 460 W and 0.8 of it leaving the fitting; derived' },
+    efficacy: {
+      low: 0.75,
+      typical: 0.9,
+      high: 1.1,
+      source:
+        '36 klm at 400 W is 507 µmol s⁻¹ (71 lm s µmol⁻¹) for 460 W and 0.8 of it leaving the fitting; derived',
+    },
     luxPerMicromole: figure(71, `metal halide, ${handbook}`, 'high'),
     life: figure(10000, 'common practice, no source', 'low'),
     maintenance: figure(0.75, '−25…−30 % over 8,000–10,000 h', 'medium'),

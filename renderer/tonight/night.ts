@@ -1,4 +1,4 @@
-import type { NightInput, NightResult, Plan, PlaceNight } from '../../core/index.ts';
+import type { CheapAct, NightInput, NightResult, Plan, PlaceNight } from '../../core/index.ts';
 
 /** The three plain choices for the sky, with the oktas each stands for and the oktas that read as it. */
 export const cloudChoices = [
@@ -38,14 +38,21 @@ export function nightProblem(input: NightInput): string | null {
   return null;
 }
 
-/** Index of the step nearest to each full hour of the night, with its instant [epoch ms UTC]. */
-export function hourSteps(night: NightResult): { step: number; ms: number }[] {
-  const perHour = Math.max(1, Math.round(60 / night.stepMinutes));
+/** The full hours of the night by the site's clock [epoch ms UTC], each with the index of the step nearest to it. */
+export function hourSteps(night: NightResult, timeZone: string): { step: number; ms: number }[] {
+  const stepMs = night.stepMinutes * 60_000;
+  const past = Number(clockAt(night.startMs, timeZone).slice(3)) * 60_000 + (night.startMs % 60_000);
+  const first = past === 0 ? night.startMs : night.startMs - past + 3_600_000;
   const steps = [];
-  for (let step = 0; step < night.n; step += perHour) {
-    steps.push({ step, ms: night.startMs + step * night.stepMinutes * 60_000 });
+  for (let ms = first; ms <= night.startMs + (night.n - 1) * stepMs; ms += 3_600_000) {
+    steps.push({ step: Math.round((ms - night.startMs) / stepMs), ms });
   }
   return steps;
+}
+
+/** Acts worth doing, best first: those that warm the leaf by a tenth of a kelvin or more. */
+export function worthwhile(acts: readonly CheapAct[]): CheapAct[] {
+  return acts.filter((act) => act.kelvin >= 0.1).sort((a, b) => b.kelvin - a.kelvin);
 }
 
 /** The lowest and highest temperature [°C] a place's chart has to show; at least 8 K apart, far-off limits left out. */

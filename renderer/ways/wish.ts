@@ -53,6 +53,13 @@ export function wishOf(draft: WishDraft, plan: Plan): Wish | null {
   return placeThere ? { kind, placeId, least: draft.least } : null;
 }
 
+/** The engine's phrase as a sentence: a capital at its start, a full stop at its end. */
+export function sentence(phrase: string): string {
+  const text = phrase.trim();
+  if (text === '') return '';
+  return text[0].toLocaleUpperCase() + text.slice(1) + (/[.!?]$/.test(text) ? '' : '.');
+}
+
 /** Weeks of the season as choices: first day's index and its date, such as `2 Nov`. */
 export function weekChoices(startDate: string): { day: number; words: string }[] {
   const start = Date.parse(`${startDate}T00:00Z`);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { demonstrationPlan } from '../../core/index.ts';
-import type { NightResult, PlaceNight } from '../../core/index.ts';
+import type { CheapAct, NightResult, PlaceNight } from '../../core/index.ts';
 import {
   clockAt,
   cloudChoices,
@@ -13,6 +13,7 @@ import {
   nightExtent,
   nightProblem,
   nightSummary,
+  worthwhile,
 } from '../../renderer/tonight/night.ts';
 
 const flat = (value: number) => new Float64Array(57).fill(value);
@@ -98,12 +99,25 @@ describe('the words', () => {
   });
 });
 
+describe('the acts', () => {
+  it('are those that warm the leaf, best first', () => {
+    const act = (id: CheapAct['id'], kelvin: number): CheapAct => ({ id, words: id, kelvin, cost: 0 });
+    const acts = [act('fleece', -0.4), act('screen', 0.1), act('warm-water', 0.09), act('lining', 2)];
+    expect(worthwhile(acts).map((one) => one.id)).toEqual(['lining', 'screen']);
+  });
+});
+
 describe('the chart', () => {
-  it('has a row for each full hour', () => {
-    const steps = hourSteps(night([]));
-    expect(steps).toHaveLength(15);
-    expect(clockAt(steps[1].ms, 'UTC')).toBe('17:00');
-    expect(steps[1].step).toBe(4);
+  it('has a row for each full hour by the clock of the site, whatever minute the night begins', () => {
+    const late = { ...night([]), startMs: Date.UTC(2026, 0, 12, 16, 16), stepMinutes: 2, n: 421 };
+    const steps = hourSteps(late, 'Europe/Dublin');
+    expect(steps.map(({ ms }) => clockAt(ms, 'Europe/Dublin')).slice(0, 2)).toEqual(['17:00', '18:00']);
+    expect(steps[0].step).toBe(22);
+    expect(steps).toHaveLength(14);
+    expect(clockAt(hourSteps(late, 'Asia/Kolkata')[0].ms, 'Asia/Kolkata')).toBe('22:00');
+  });
+  it('begins with the first step where that is a full hour', () => {
+    expect(hourSteps(night([]), 'UTC')[0]).toEqual({ step: 0, ms: Date.UTC(2026, 0, 12, 16) });
   });
   it('reaches from the lowest line to at least 8 K above it and leaves far-off limits out', () => {
     const lots = [

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { demonstrationPlan } from '../../core/index.ts';
 import type { Way } from '../../core/index.ts';
-import { firstWish, ranked, shiftWords, weekChoices, wishKinds, wishOf } from '../../renderer/ways/wish.ts';
+import { firstWish, ranked, sentence, shiftWords, weekChoices, wishKinds, wishOf } from '../../renderer/ways/wish.ts';
 
 const draft = firstWish(demonstrationPlan, null, null, null);
 
@@ -23,6 +23,12 @@ describe('a wish', () => {
     expect(days).toContain(draft.fromDay);
     expect(days).toContain(draft.toDay - 6);
   });
+});
+
+it('makes a sentence of a phrase and leaves a finished one alone', () => {
+  expect(sentence('grows on 3 of 63 days; held by dark')).toBe('Grows on 3 of 63 days; held by dark.');
+  expect(sentence('It holds.')).toBe('It holds.');
+  expect(sentence(' ')).toBe('');
 });
 
 describe('the ways', () => {

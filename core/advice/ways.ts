@@ -96,7 +96,7 @@ function searchLever(plan: Plan, weather: WeatherYear, cache: SeasonCache, lever
     let best = last;
     for (const [at, answer] of judged) if (answer.score > (judged.get(best)?.score ?? 0)) best = at;
     const answer = judge(best);
-    return describe(plan, lever, settings[best], answer.season, before, false, answer.words, answer.score);
+    return describe(lever, settings[best], answer.season, before, false, answer.words, answer.score);
   }
   let low = Math.max(-1, ...[...judged.keys()].filter((at) => at < high));
   while (high - low > 1) {
@@ -105,7 +105,7 @@ function searchLever(plan: Plan, weather: WeatherYear, cache: SeasonCache, lever
     else low = middle;
   }
   const answer = judge(high);
-  return describe(plan, lever, settings[high], answer.season, before, true, '', answer.score);
+  return describe(lever, settings[high], answer.season, before, true, '', answer.score);
 }
 
 /** Settings looked at first, least change first: quarters of the grid, so that a lever that overshoots is seen. */
@@ -115,7 +115,6 @@ function lookPoints(last: number): number[] {
 }
 
 function describe(
-  plan: Plan,
   lever: Lever,
   setting: LeverSetting,
   season: SeasonResult,

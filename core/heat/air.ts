@@ -21,6 +21,13 @@ export function saturationRatio(temperature: number, pressure: number): number {
   return (0.621945 * vapour) / (pressure - vapour);
 }
 
+/** Dew point [°C] of a humidity ratio [kg kg⁻¹]: the inverse of `saturationRatio`. */
+export function dewPointOfRatio(ratio: number, pressure: number): number {
+  const vapour = (ratio * pressure) / (0.621945 + ratio);
+  const logarithm = Math.log(Math.max(vapour, 1e-3) / 610.94);
+  return (243.04 * logarithm) / (17.625 - logarithm);
+}
+
 /**
  * Air changes an hour from leakage given at 20 K and 3 m s⁻¹.
  * Stack and wind combine as in Sherman & Grimsrud 1980 (ASHRAE Fundamentals 2001 ch. 26), with the

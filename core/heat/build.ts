@@ -1,4 +1,5 @@
-import type { Place, PlanSite } from '../plan/schema.ts';
+import type { Place } from '../plan/schema.ts';
+import type { PlanSite } from '../plan/site.ts';
 import { covering } from '../plan/coverings.ts';
 import type { Covering } from '../plan/coverings.ts';
 import { surfacesOf } from '../fabric/index.ts';
@@ -26,8 +27,11 @@ const wallRadiation = 5.1 * 0.9;
 const subsoilThickness = 0.4;
 const undisturbedDepth = 1;
 
-/** A linked pair that is the same place, as a conductance per square metre of growing area [W m⁻² K⁻¹]. */
-const joined = 1000;
+/** Link that keeps an unused node at air temperature so that the matrix stays regular [W K⁻¹]; it carries no heat. */
+const idle = 1;
+
+/** Face of pots and bench toward the air for each square metre of growing area: tops, sides and undersides (estimate). */
+const potFaces = 2;
 
 /** Air plus light contents: the heat capacity of the air times this (common practice in building models, no source). */
 const airContents = 4;
@@ -61,7 +65,10 @@ export function buildNetwork(place: Place, site: PlanSite, pressure: number): Ne
   if (fleece !== null && place.fleece !== null) {
     plantsUnderFleece(place, fleece, place.fleece.layers, fixedFleece, radiantFleece);
   } else plantsInTheOpen(place, fixedFleece, radiantFleece);
+  const size = sizeOf(fleece !== null, water.area > 0, massive !== undefined);
+  for (const matrix of [fixed, fixedFleece]) keepRegular(matrix, size);
   return {
+    size,
     ...coverNumbers(place, covers),
     volume: fabric.volume,
     floorArea: fabric.floorArea,
@@ -92,6 +99,20 @@ export function buildNetwork(place: Place, site: PlanSite, pressure: number): Ne
     pressure,
     wetArea: place.growingArea,
   };
+}
+
+/** Ties nodes in use that nothing is linked to, to the air, so that the matrix can be solved. */
+function keepRegular(matrix: Float64Array, size: number): void {
+  for (let node = 0; node < size; node++) {
+    if (matrix[node * nodeCount + node] === 0 && node !== STAR) link(matrix, node, AIR, idle);
+  }
+}
+
+/** Nodes in use: those a place lacks stand at the end of the list. */
+function sizeOf(fleece: boolean, water: boolean, wall: boolean): number {
+  if (fleece) return nodeCount;
+  if (water) return WATER + 1;
+  return wall ? WALL + 1 : WALL;
 }
 
 /** Surfaces that are covers in the network's sense: not the massive back wall, not an open side, not the ground. */
@@ -146,17 +167,17 @@ function insideConvection(tilt: number): number {
 function contents(place: Place, floorArea: number, waterArea: number, fixed: Float64Array, radiant: Float64Array): void {
   link(fixed, FLOOR, AIR, contentsConvection * floorArea);
   link(radiant, FLOOR, STAR, 0.9 * floorArea);
-  link(fixed, WATER, AIR, 1e-3 + contentsConvection * 1.3 * waterArea);
-  if (waterArea > 0) link(radiant, WATER, STAR, 0.9 * waterArea);
-  link(radiant, POTS, FLOOR, 0.4 * place.growingArea);
+  if (waterArea > 0) {
+    link(fixed, WATER, AIR, contentsConvection * 1.3 * waterArea);
+    link(radiant, WATER, STAR, 0.9 * waterArea);
+  }
+  link(radiant, POTS, FLOOR, 0.8 * place.growingArea);
 }
 
 /** Plants with nothing over them: leaf and pots exchange with the air and the inner surfaces. */
 function plantsInTheOpen(place: Place, fixed: Float64Array, radiant: Float64Array): void {
   const area = place.growingArea;
-  link(fixed, UNDER, AIR, joined * area);
-  link(fixed, FLEECE, AIR, area);
-  canopy(area, fixed);
+  canopy(area, fixed, AIR);
   link(radiant, LEAF, STAR, 0.95 * leafCover * area);
   link(radiant, POTS, STAR, 0.9 * (1 - leafCover) * area);
 }
@@ -170,7 +191,7 @@ function plantsUnderFleece(place: Place, cloth: Covering, layers: number, fixed:
   link(fixed, UNDER, AIR, (porous + faces) * area);
   link(fixed, FLEECE, UNDER, contentsConvection * area);
   link(fixed, FLEECE, AIR, contentsConvection * area);
-  canopy(area, fixed);
+  canopy(area, fixed, UNDER);
   const holds = 0.9 - through;
   link(radiant, FLEECE, STAR, holds * area);
   link(radiant, LEAF, FLEECE, holds * leafCover * area);
@@ -179,16 +200,15 @@ function plantsUnderFleece(place: Place, cloth: Covering, layers: number, fixed:
   link(radiant, POTS, STAR, 0.9 * through * (1 - leafCover) * area);
 }
 
-function canopy(area: number, fixed: Float64Array): void {
-  link(fixed, LEAF, UNDER, 2 * leafConvection * leafCover * area);
+function canopy(area: number, fixed: Float64Array, air: number): void {
+  link(fixed, LEAF, air, 2 * leafConvection * leafCover * area);
   link(fixed, LEAF, POTS, 5.1 * 0.9 * leafCover * area);
-  link(fixed, POTS, UNDER, contentsConvection * area);
+  link(fixed, POTS, air, potFaces * contentsConvection * area);
 }
 
 /** The back wall of a lean-to as one node of its own; its inner face is eliminated by star–delta. Returns the conductance behind it. */
 function wallLinks(place: Place, wall: Surface | undefined, capacity: Float64Array, fixed: Float64Array): number {
   if (wall === undefined || place.shape.kind !== 'lean-to') {
-    link(fixed, WALL, AIR, 1e-3);
     return 0;
   }
   const { half, capacity: store } = backWall(place.shape);

@@ -84,7 +84,7 @@ export function holdTemperature(network: Network, state: HeatState, drive: Drive
     const node = heater.mat ? POTS : AIR;
     const need = target - state.right[node];
     if (!(need > 0)) continue;
-    const response = heater.mat ? matResponse(state, ventConductance) : state.unit;
+    const response = heater.mat ? matResponse(state, network.size, ventConductance) : state.unit;
     const power = Math.min(heater.power, need / response[node]);
     for (let i = 0; i < nodeCount; i++) state.right[i] += response[i] * power;
     state.heaterPower[h] = power;
@@ -95,11 +95,11 @@ export function holdTemperature(network: Network, state: HeatState, drive: Drive
 }
 
 /** Answer of all nodes to one watt in the pots, vents included (Sherman–Morrison). */
-function matResponse(state: HeatState, ventConductance: number): Float64Array {
+function matResponse(state: HeatState, size: number, ventConductance: number): Float64Array {
   const response = state.unitMat;
   response.fill(0);
   response[POTS] = 1;
-  solve(state.matrix, response);
+  solve(state.matrix, response, size);
   if (ventConductance > 0) {
     const share = ventConductance * response[AIR];
     for (let i = 0; i < nodeCount; i++) response[i] -= state.unit[i] * share;

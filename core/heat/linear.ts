@@ -7,8 +7,8 @@ const n = nodeCount;
  * D on the diagonal). The network's matrix is diagonally dominant with negative off-diagonals, so no
  * pivoting is needed (Golub & Van Loan, Matrix Computations, §4.1).
  */
-export function factor(matrix: Float64Array): void {
-  for (let j = 0; j < n; j++) {
+export function factor(matrix: Float64Array, size = nodeCount): void {
+  for (let j = 0; j < size; j++) {
     const rowJ = j * n;
     let diagonal = matrix[rowJ + j];
     for (let k = 0; k < j; k++) {
@@ -17,7 +17,7 @@ export function factor(matrix: Float64Array): void {
     }
     matrix[rowJ + j] = diagonal;
     const inverse = 1 / diagonal;
-    for (let i = j + 1; i < n; i++) {
+    for (let i = j + 1; i < size; i++) {
       const rowI = i * n;
       let sum = matrix[rowI + j];
       for (let k = 0; k < j; k++) sum -= matrix[rowI + k] * matrix[rowJ + k] * matrix[k * n + k];
@@ -27,17 +27,17 @@ export function factor(matrix: Float64Array): void {
 }
 
 /** Solves L·D·Lᵀ·x = b in place of `b`, with the factors of `factor`. */
-export function solve(matrix: Float64Array, b: Float64Array): void {
-  for (let i = 1; i < n; i++) {
+export function solve(matrix: Float64Array, b: Float64Array, size = nodeCount): void {
+  for (let i = 1; i < size; i++) {
     const row = i * n;
     let sum = b[i];
     for (let k = 0; k < i; k++) sum -= matrix[row + k] * b[k];
     b[i] = sum;
   }
-  for (let i = 0; i < n; i++) b[i] /= matrix[i * n + i];
-  for (let i = n - 2; i >= 0; i--) {
+  for (let i = 0; i < size; i++) b[i] /= matrix[i * n + i];
+  for (let i = size - 2; i >= 0; i--) {
     let sum = b[i];
-    for (let k = i + 1; k < n; k++) sum -= matrix[k * n + i] * b[k];
+    for (let k = i + 1; k < size; k++) sum -= matrix[k * n + i] * b[k];
     b[i] = sum;
   }
 }

@@ -9,6 +9,8 @@ export const ROOM = 1;
  * Surfaces are struct-of-arrays of length `surfaceCount`.
  */
 export interface Network {
+  /** Nodes in use, from the first: 6 to 10. */
+  readonly size: number;
   readonly surfaceCount: number;
   readonly surfaceNames: readonly string[];
   /** Net area [m²], view of the sky 0–1, what is behind (OUTDOORS or ROOM). */

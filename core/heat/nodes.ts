@@ -11,12 +11,15 @@ export const FLOOR = 2;
 export const SUBSOIL = 3;
 export const POTS = 4;
 export const LEAF = 5;
-export const WATER = 6;
-export const WALL = 7;
+export const WALL = 6;
+export const WATER = 7;
 export const UNDER = 8;
 export const FLEECE = 9;
 
-/** Number of nodes; matrices are row-major, `nodeCount` × `nodeCount`, lower triangle used. */
+/**
+ * Number of nodes at most; matrices are row-major, `nodeCount` × `nodeCount`, lower triangle used. A place
+ * without fleece, water or back wall stops earlier (`Network.size`): what it lacks stands at the end.
+ */
 export const nodeCount = 10;
 
 /** Stefan–Boltzmann constant [W m⁻² K⁻⁴] (CODATA 2018). */

@@ -20,7 +20,8 @@ export function stepHeat(network: Network, state: HeatState, drive: Drive): void
   const radiantInside = 4 * stefanBoltzmann * meanKelvin * meanKelvin * meanKelvin;
   const fixed = drive.fleeceLaid ? network.fixedFleece : network.fixed;
   const radiant = drive.fleeceLaid ? network.radiantFleece : network.radiant;
-  for (let i = 0; i < n; i++) {
+  const { size } = network;
+  for (let i = 0; i < size; i++) {
     const row = i * n;
     for (let j = 0; j <= i; j++) matrix[row + j] = fixed[row + j] + radiantInside * radiant[row + j];
     const store = network.capacity[i] / drive.seconds;
@@ -41,17 +42,17 @@ export function stepHeat(network: Network, state: HeatState, drive: Drive): void
   right[LEAF] += drive.sunLeaf + drive.lampLeaf;
   right[POTS] += drive.sunPots + drive.lampPots - state.evaporation;
   right[FLOOR] += drive.sunFloor;
-  right[WALL] += drive.sunWall;
+  if (size > WALL) right[WALL] += drive.sunWall;
   const evaporated = state.evaporation;
-  factor(matrix);
-  solve(matrix, right);
+  factor(matrix, size);
+  solve(matrix, right, size);
   const unit = state.unit;
   unit.fill(0);
   unit[AIR] = 1;
-  solve(matrix, unit);
+  solve(matrix, unit, size);
   const ventFlow = openVents(network, state, drive, density);
   const fuelVapour = holdTemperature(network, state, drive, ventFlow * airHeat);
-  for (let i = 0; i < n; i++) temperature[i] = right[i];
+  for (let i = 0; i < size; i++) temperature[i] = right[i];
   readCovers(network, state, drive, radiantInside);
   const air = temperature[AIR];
   state.airHeat = leakFlow * airHeat * (air - leakTo) + ventFlow * airHeat * (air - ventOutside(network, drive)) + evaporated;
@@ -75,8 +76,10 @@ function addBoundaries(network: Network, state: HeatState, drive: Drive, radiant
   const { matrix, right } = state;
   matrix[SUBSOIL * n + SUBSOIL] += network.deepGround + network.edge;
   right[SUBSOIL] += network.deepGround * drive.deepGround + network.edge * drive.outdoor;
-  matrix[WALL * n + WALL] += network.wallBehind;
-  right[WALL] += network.wallBehind * (network.wallBehindRoom ? drive.room : drive.outdoor);
+  if (network.wallBehind > 0) {
+    matrix[WALL * n + WALL] += network.wallBehind;
+    right[WALL] += network.wallBehind * (network.wallBehindRoom ? drive.room : drive.outdoor);
+  }
   matrix[AIR * n + AIR] += network.roomAir;
   right[AIR] += network.roomAir * drive.room;
   const openRadiant = radiantInside * network.roomRadiant;

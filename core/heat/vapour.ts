@@ -1,7 +1,7 @@
 import { AIR, POTS } from './nodes.ts';
 import type { Network } from './network.ts';
 import type { Drive, HeatState } from './state.ts';
-import { airDensity, airHeat, latentHeat, saturationRatio } from './air.ts';
+import { airDensity, airHeat, dewPointOfRatio, latentHeat, saturationRatio } from './air.ts';
 
 /** Convective coefficient over moist mix [W m⁻² K⁻¹] used with the Lewis relation (still air inside; ASHRAE ch. 6). */
 const mixConvection = 3;
@@ -30,24 +30,24 @@ export function stepVapour(
     gain += evaporating * mixRatio;
     loss += evaporating;
   }
+  const dewBefore = dewPointOfRatio(before, pressure);
   for (let i = 0; i < network.surfaceCount; i++) {
-    const faceRatio = saturationRatio(state.face[i], pressure);
-    if (before > faceRatio) {
-      const transfer = (network.insideConvection[i] * network.area[i]) / airHeat;
-      gain += transfer * faceRatio;
-      loss += transfer;
-    }
+    if (state.face[i] >= dewBefore) continue;
+    const transfer = (network.insideConvection[i] * network.area[i]) / airHeat;
+    gain += transfer * saturationRatio(state.face[i], pressure);
+    loss += transfer;
   }
   const humidity = Math.min(gain / loss, saturationRatio(state.temperature[AIR], pressure));
   state.humidity = humidity;
   state.evaporation = mixRatio > before ? evaporating * Math.max(0, mixRatio - humidity) * latentHeat : 0;
   state.condensing = false;
+  const dew = dewPointOfRatio(humidity, pressure);
   for (let i = 0; i < network.surfaceCount; i++) {
-    const faceRatio = saturationRatio(state.face[i], pressure);
+    state.condensation[i] = 0;
+    if (state.face[i] >= dew) continue;
     const transfer = (network.insideConvection[i] * network.area[i]) / airHeat;
-    const wet = humidity > faceRatio;
-    state.condensation[i] = wet ? transfer * (humidity - faceRatio) * latentHeat : 0;
-    if (wet) state.condensing = true;
+    state.condensation[i] = transfer * (humidity - saturationRatio(state.face[i], pressure)) * latentHeat;
+    state.condensing = true;
   }
 }
 

@@ -95,7 +95,7 @@ const description = {
       shape: { kind: 'tent', length: 0.8, width: 0.8, height: 1.6 },
       covering: 'tent-fabric',
       room: { kind: 'schedule', day: 19, night: 15.5, dayFrom: '07:00', dayTo: '22:00' },
-      leakage: 2,
+      leakage: 5,
       fan: { flow: 60, watts: 4, onAt: 28, band: 3 },
       floor: 'raised',
       lamps: [
@@ -123,7 +123,7 @@ const description = {
       shape: { kind: 'tent', length: 0.8, width: 0.8, height: 1.6 },
       covering: 'tent-fabric',
       room: { kind: 'schedule', day: 19, night: 15.5, dayFrom: '07:00', dayTo: '22:00' },
-      leakage: 2,
+      leakage: 5,
       floor: 'raised',
       lamps: [
         {

@@ -90,14 +90,15 @@ export const listedSchema = v.strictObject({
   surfaces: v.pipe(v.array(listedSurfaceSchema), v.minLength(1, 'expected at least one surface'), v.maxLength(60)),
 });
 
-const ridgeAboveEaves = v.check(
-  (shape: { eavesHeight: number; ridgeHeight: number }) => shape.ridgeHeight > shape.eavesHeight,
-  'expected ridgeHeight above eavesHeight',
-);
-
 export const shapeSchema = v.variant('kind', [
-  v.pipe(evenSpanSchema, ridgeAboveEaves),
-  v.pipe(leanToSchema, ridgeAboveEaves),
+  v.pipe(
+    evenSpanSchema,
+    v.check((shape) => shape.ridgeHeight > shape.eavesHeight, 'expected ridgeHeight above eavesHeight'),
+  ),
+  v.pipe(
+    leanToSchema,
+    v.check((shape) => shape.ridgeHeight > shape.eavesHeight, 'expected ridgeHeight above eavesHeight'),
+  ),
   tunnelSchema,
   v.pipe(
     coldFrameSchema,

@@ -18,7 +18,7 @@ export function handbookFigure(place: Place, plan: Plan, network: Network, year:
   const setPoints = place.heaters.filter((heater) => heater.kind !== 'heat-mat').map((heater) => heater.setPointNight);
   const inside = setPoints.length > 0 ? Math.max(...setPoints) : frostFree;
   const outside = designLow(plan, year);
-  const room = place.room === null ? null : roomNight(place, year, outside);
+  const room = place.room === null ? null : roomNight(place, outside);
   const sum = handbookLoss(network, network.groundConductance, inside, outside, room);
   const power = steadyPower(network, inside, {
     outdoor: outside,
@@ -47,7 +47,7 @@ function designLow(plan: Plan, year: SiteYear): number {
   return year.steps.dryBulb.reduce((least, value) => Math.min(least, value), Infinity);
 }
 
-function roomNight(place: Place, year: SiteYear, outside: number): number {
+function roomNight(place: Place, outside: number): number {
   const { room } = place;
   if (room === null) return outside;
   if (room.kind === 'constant') return room.temperature;

@@ -1,14 +1,12 @@
 import type { Place } from '../plan/schema.ts';
 import { minutesOf } from '../plan/fields.ts';
-import { lampLight } from '../light/index.ts';
+import { lampTechnology } from '../plan/lamps.ts';
+import { lampLight, lampWatts } from '../light/index.ts';
 import { within } from './calendar.ts';
 import type { SeasonClock } from './clock.ts';
 
 /** Micromoles of 400–700 nm photons a joule of that light: 4.6–5.0 for lamps (Thimijan & Heins 1983). */
 const photonsPerJoule = 4.9;
-
-/** Share of a driver's or ballast's loss that stays out where it hangs outside: 8 % of input (from memory). */
-const driverLoss = 0.08;
 
 /** One lamp of a place, reduced to what the season needs. */
 export interface LampRun {
@@ -26,8 +24,8 @@ export interface LampRun {
 export function lampRuns(place: Place): LampRun[] {
   return place.lamps.map((lamp) => {
     const light = lampLight(place, lamp);
-    const watts = lamp.watts * lamp.count * lamp.dimming;
-    const inside = lamp.driver === 'inside' ? watts : watts * (1 - driverLoss);
+    const watts = lampWatts(lamp);
+    const inside = lamp.driver === 'inside' ? watts : watts * (1 - lampTechnology(lamp.technology).driverLoss.value);
     const onCanopy = (light.average * place.growingArea) / photonsPerJoule;
     const absorbed = Math.min(inside, 0.85 * onCanopy);
     return {

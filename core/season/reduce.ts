@@ -1,24 +1,29 @@
 import type { DailySeries } from './result.ts';
 
+const STEPS = 0;
+const AIR_SUM = 1;
+const AIR_LEAST = 2;
+const AIR_MOST = 3;
+const AIR_LIT = 4;
+const LIT_STEPS = 5;
+const LEAF_SUM = 6;
+const LEAF_LEAST = 7;
+const LEAF_MOST = 8;
+const LEAF_DARK = 9;
+const DARK_STEPS = 10;
+const POT_SUM = 11;
+const sumCount = 12;
+
 /** Running sums of one day while the steps go by; `close` writes the day into the series. */
 export class DayReducer {
   readonly series: DailySeries;
   readonly #hours: number;
-  #steps = 0;
-  #air = 0;
-  #airLeast = Infinity;
-  #airMost = -Infinity;
-  #airLit = 0;
-  #litSteps = 0;
-  #leaf = 0;
-  #leafLeast = Infinity;
-  #leafMost = -Infinity;
-  #leafDark = 0;
-  #darkSteps = 0;
-  #pots = 0;
+  /** Sums and extremes of the day, in the order of the constants below; an array so that nothing is allocated a step. */
+  readonly #sum = new Float64Array(sumCount);
 
   constructor(days: number, stepMinutes: number) {
     this.#hours = stepMinutes / 60;
+    this.clear();
     const series = () => new Float64Array(days);
     this.series = {
       airLeast: series(),
@@ -45,20 +50,21 @@ export class DayReducer {
 
   /** Takes one step's temperatures [°C]; `lit` where the sun is up or a lamp on. */
   temperatures(air: number, leaf: number, pots: number, lit: boolean): void {
-    this.#steps += 1;
-    this.#air += air;
-    if (air < this.#airLeast) this.#airLeast = air;
-    if (air > this.#airMost) this.#airMost = air;
-    this.#leaf += leaf;
-    if (leaf < this.#leafLeast) this.#leafLeast = leaf;
-    if (leaf > this.#leafMost) this.#leafMost = leaf;
-    this.#pots += pots;
+    const sum = this.#sum;
+    sum[STEPS] += 1;
+    sum[AIR_SUM] += air;
+    if (air < sum[AIR_LEAST]) sum[AIR_LEAST] = air;
+    if (air > sum[AIR_MOST]) sum[AIR_MOST] = air;
+    sum[LEAF_SUM] += leaf;
+    if (leaf < sum[LEAF_LEAST]) sum[LEAF_LEAST] = leaf;
+    if (leaf > sum[LEAF_MOST]) sum[LEAF_MOST] = leaf;
+    sum[POT_SUM] += pots;
     if (lit) {
-      this.#airLit += air;
-      this.#litSteps += 1;
+      sum[AIR_LIT] += air;
+      sum[LIT_STEPS] += 1;
     } else {
-      this.#leafDark += leaf;
-      this.#darkSteps += 1;
+      sum[LEAF_DARK] += leaf;
+      sum[DARK_STEPS] += 1;
     }
   }
 
@@ -75,22 +81,23 @@ export class DayReducer {
   /** Writes the day's means and extremes and clears the sums. */
   close(day: number): void {
     const s = this.series;
-    s.airLeast[day] = this.#airLeast;
-    s.airMost[day] = this.#airMost;
-    s.airMean[day] = this.#air / this.#steps;
-    s.airDay[day] = this.#litSteps > 0 ? this.#airLit / this.#litSteps : s.airMean[day];
-    s.leafLeast[day] = this.#leafLeast;
-    s.leafMost[day] = this.#leafMost;
-    s.leafMean[day] = this.#leaf / this.#steps;
-    s.leafNight[day] = this.#darkSteps > 0 ? this.#leafDark / this.#darkSteps : s.leafMean[day];
-    s.potMean[day] = this.#pots / this.#steps;
+    const sum = this.#sum;
+    const steps = sum[STEPS];
+    s.airLeast[day] = sum[AIR_LEAST];
+    s.airMost[day] = sum[AIR_MOST];
+    s.airMean[day] = sum[AIR_SUM] / steps;
+    s.airDay[day] = sum[LIT_STEPS] > 0 ? sum[AIR_LIT] / sum[LIT_STEPS] : s.airMean[day];
+    s.leafLeast[day] = sum[LEAF_LEAST];
+    s.leafMost[day] = sum[LEAF_MOST];
+    s.leafMean[day] = sum[LEAF_SUM] / steps;
+    s.leafNight[day] = sum[DARK_STEPS] > 0 ? sum[LEAF_DARK] / sum[DARK_STEPS] : s.leafMean[day];
+    s.potMean[day] = sum[POT_SUM] / steps;
     this.clear();
   }
 
   clear(): void {
-    this.#steps = this.#air = this.#airLit = this.#litSteps = 0;
-    this.#leaf = this.#leafDark = this.#darkSteps = this.#pots = 0;
-    this.#airLeast = this.#leafLeast = Infinity;
-    this.#airMost = this.#leafMost = -Infinity;
+    this.#sum.fill(0);
+    this.#sum[AIR_LEAST] = this.#sum[LEAF_LEAST] = Infinity;
+    this.#sum[AIR_MOST] = this.#sum[LEAF_MOST] = -Infinity;
   }
 }

@@ -127,9 +127,9 @@ function placeSeason(
   };
 }
 
-/** Moist share of the mix by the lots' watering: dry 0.02, by season 0.25, watered 0.6 (estimates, no source). */
+/** Moist share of the mix by the lots' watering: dry 0.02, by season 0.12, watered 0.4 (estimates, no source). */
 export function wetnessOf(place: Place, lots: readonly Plan['lots'][number][]): number {
-  const moist = { dry: 0.02, 'by-season': 0.25, watered: 0.6 };
+  const moist = { dry: 0.02, 'by-season': 0.12, watered: 0.4 };
   const area = lots.reduce((sum, lot) => sum + lot.area, 0);
   const wet = lots.reduce((sum, lot) => sum + lot.area * moist[lot.watering], 0);
   return Math.min(1, wet / Math.max(area, place.growingArea));

@@ -1,6 +1,7 @@
 import type { GroundWave, OutdoorSteps, WeatherYear } from '../weather/index.ts';
 import { groundFromWeather, groundTemperature, outdoorSteps } from '../weather/index.ts';
-import type { Plan, PlanSite } from '../plan/schema.ts';
+import type { Plan } from '../plan/schema.ts';
+import type { PlanSite } from '../plan/site.ts';
 import { standardPressure } from '../heat/index.ts';
 import { seasonClock } from './clock.ts';
 import type { SeasonClock } from './clock.ts';

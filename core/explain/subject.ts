@@ -1,0 +1,26 @@
+/** What can be opened to show its working. */
+export type ExplainSubject =
+  | { readonly kind: 'heat-loss'; readonly placeId: string }
+  | { readonly kind: 'running-cost'; readonly placeId: string }
+  | { readonly kind: 'daily-light'; readonly placeId: string; readonly day: number }
+  | { readonly kind: 'lamp-light'; readonly placeId: string }
+  | { readonly kind: 'state'; readonly lotId: string; readonly day: number }
+  | { readonly kind: 'inside-temperature'; readonly placeId: string; readonly day: number };
+
+export interface ExplainInput {
+  readonly name: string;
+  readonly value: string;
+  readonly unit: string;
+  /** Where the value came from: the plan, the catalogue with its source, the weather, the engine. */
+  readonly origin: string;
+}
+
+export interface Explanation {
+  readonly title: string;
+  readonly formula: string;
+  readonly inputs: readonly ExplainInput[];
+  /** Intermediate results in order, each a line of words and figures. */
+  readonly steps: readonly string[];
+  readonly result: string;
+  readonly source: string;
+}

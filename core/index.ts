@@ -1,0 +1,49 @@
+/**
+ * The engine of Winterbench: a plan and a year of weather go in, a season comes out.
+ * Everything outside `core/` imports from here alone. SI units inside: °C, W, m, µmol m⁻² s⁻¹, mol m⁻² d⁻¹,
+ * degrees, azimuth clockwise from north, epoch milliseconds UTC.
+ */
+export { parsePlan } from './plan/parse.ts';
+export type { PlanReading, Problem } from './plan/parse.ts';
+export { planJsonSchema } from './plan/json-schema.ts';
+export { planSchema, planSchemaVersion } from './plan/schema.ts';
+export type { Climate, Lot, MonthNormals, Place, Plan, Tariff } from './plan/schema.ts';
+export type { PlanSite, Site } from './plan/site.ts';
+export type { Fan, Fleece, Heater, Lamp, Room, Screen, Vent, WaterStore } from './plan/equipment.ts';
+export type { Shape, ShapeKind, ShapeOf } from './plan/shapes.ts';
+export { demonstrationPlan } from './plan/demonstration.ts';
+export { needsRoom } from './plan/references.ts';
+export { covering, coverings, coveringsFor } from './plan/coverings.ts';
+export type { Covering, CoveringUse } from './plan/coverings.ts';
+export { lampTechnologies, lampTechnology } from './plan/lamps.ts';
+export type { LampTechnology } from './plan/lamps.ts';
+export * from './plan/groups.ts';
+export * from './sun/index.ts';
+export * from './weather/index.ts';
+export * from './fabric/index.ts';
+export * from './light/index.ts';
+export {
+  airDensity,
+  buildNetwork,
+  emptyDrive,
+  handbookLoss,
+  initialState,
+  leakageFactor,
+  proportionalOpening,
+  steadyPower,
+  stepHeat,
+  ventFlow,
+} from './heat/index.ts';
+export type { Drive, HeatState, Network } from './heat/index.ts';
+export * from './plants/index.ts';
+export { dailyCost, heatPrice, spanHours } from './cost/index.ts';
+export { createSeasonCache, isoDate, runSeason, seasonStartDay, winterSpan } from './season/index.ts';
+export type * from './season/result.ts';
+export type { SeasonCache } from './season/index.ts';
+export { weatherFromPlan } from './season/weather-from-plan.ts';
+export { runNight } from './night/index.ts';
+export type * from './night/result.ts';
+export { applyChange, compareLamps, findWays, shiftsOf } from './advice/index.ts';
+export type * from './advice/result.ts';
+export { explain } from './explain/index.ts';
+export type * from './explain/subject.ts';

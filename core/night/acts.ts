@@ -1,0 +1,64 @@
+import type { Place } from '../plan/schema.ts';
+import { dailyCost, heatPrice } from '../cost/index.ts';
+import type { CheapAct } from './result.ts';
+import { buildNetwork } from '../heat/index.ts';
+import { leastOf, runTrace, settle } from './place-night.ts';
+import type { NightSetting } from './place-night.ts';
+import type { LeadIn } from './lead-in.ts';
+
+/** A canister of warm water: litres and temperature [°C] of a hot tap (common practice, no source). */
+const canister = { litres: 20, temperature: 55 };
+
+/** Heat to warm it from a cold tap at 10 °C [kWh]. */
+const canisterHeat = (canister.litres * 4.186 * (canister.temperature - 10)) / 3600;
+
+/** What a grower can still do before dark, each with its effect on the least leaf temperature and its price tonight. */
+export function cheapActs(setting: NightSetting, lead: LeadIn, least: number): CheapAct[] {
+  const { place, plan } = setting;
+  const acts: CheapAct[] = [];
+  const tariff = plan.tariff;
+  const nightRate = tariff.nightPrice ?? tariff.dayPrice;
+  const tryPlace = (id: CheapAct['id'], words: string, changed: Place, cost: number) => {
+    const trace = runTrace(settle(plan, changed, setting.night, lead));
+    acts.push({ id, words, kelvin: leastOf(trace.leaf).value - least, cost });
+  };
+  if (place.fleece === null) {
+    const fleece = { covering: 'fleece-30', layers: 1, laidWhen: 'night' as const, below: 0 };
+    tryPlace('fleece', 'Lay frost fleece over the plants', { ...place, fleece }, 0);
+  }
+  if (place.screen === null && !['tent', 'shelf', 'window-bay'].includes(place.shape.kind)) {
+    const screen = { covering: 'woven-screen', closedWhen: 'night' as const, below: 0 };
+    tryPlace('screen', 'Hang a cloth inside the glazing overnight', { ...place, screen }, 0);
+  }
+  if (place.room === null || place.shape.kind === 'lean-to') {
+    const warmed = { ...place, water: [...place.water, { name: 'Canister', litres: canister.litres, count: 1 }] };
+    const network = buildNetwork(warmed, setting.night.site, setting.night.pressure);
+    const trace = runTrace(setting, { network, warmWater: canister });
+    acts.push({
+      id: 'warm-water',
+      words: `Put in a ${canister.litres} l canister of water at ${canister.temperature} °C`,
+      kelvin: leastOf(trace.leaf).value - least,
+      cost: canisterHeat * heatPrice('electricity', tariff, tariff.dayPrice),
+    });
+  }
+  const lamp = place.lamps[0];
+  if (lamp !== undefined) {
+    const on = { ...lamp, on: '20:00', off: '08:00' };
+    const cost = dailyCost(lamp.watts * lamp.count * lamp.dimming, on.on, on.off, tariff);
+    tryPlace('lamp-at-night', 'Run the lamp from 20:00 to 08:00 tonight', { ...place, lamps: [on] }, cost);
+  }
+  if (place.heaters.length === 0 && place.room === null) {
+    const network = { ...setting.run.network, heaters: [smallHeater] };
+    const trace = runTrace(setting, { network });
+    const kwh = trace.power.reduce((sum, watts) => sum + watts, 0) * (setting.night.steps.stepMinutes / 60 / 1000);
+    acts.push({
+      id: 'small-heater',
+      words: 'Stand in a 500 W heater set to 3 °C',
+      kelvin: leastOf(trace.leaf).value - least,
+      cost: kwh * nightRate,
+    });
+  }
+  return acts.sort((a, b) => b.kelvin - a.kelvin);
+}
+
+const smallHeater = { name: 'Small heater', power: 500, day: 3, night: 3, mat: false, fuel: 'electricity', vapour: 0 } as const;

@@ -1,0 +1,2 @@
+export { runNight } from './night.ts';
+export type * from './result.ts';

@@ -1,0 +1,110 @@
+import type { Lot, Place, Plan } from '../plan/schema.ts';
+import { groupNumbers, plantGroup } from '../plan/groups.ts';
+import { AIR, LEAF, WATER, emptyDrive, initialState, stepHeat } from '../heat/index.ts';
+import type { HeatState, Network } from '../heat/index.ts';
+import { lampRuns, placeLight, preparePlaceRun, roomTemperatures, setDrive, wetnessOf } from '../season/index.ts';
+import type { PlaceRun, SeasonResult, SiteYear } from '../season/index.ts';
+import type { LeadIn } from './lead-in.ts';
+import { leadIn } from './lead-in.ts';
+
+/** A place made ready for tonight: the network, the night's drives, and its state at dusk. */
+export interface NightSetting {
+  readonly plan: Plan;
+  readonly place: Place;
+  readonly lots: readonly Lot[];
+  readonly run: PlaceRun;
+  readonly night: SiteYear;
+  readonly start: HeatState;
+}
+
+export interface NightTrace {
+  readonly air: Float64Array;
+  readonly leaf: Float64Array;
+  readonly power: Float64Array;
+  /** Electric or fuel cost so far is summed by the caller; first step at which the heaters were not enough, or −1. */
+  readonly shortAt: number;
+}
+
+/** Network, drives and state at dusk of a place. `shift` moves the whole forecast [K]. */
+export function settle(plan: Plan, place: Place, night: SiteYear, lead: LeadIn, shift = 0): NightSetting {
+  const lots = plan.lots.filter((lot) => lot.place === place.id);
+  const wetness = wetnessOf(place, lots);
+  const light = placeLight(place, night);
+  const run = preparePlaceRun(place, night, light, lampRuns(place), roomTemperatures(place.room, night.clock), wetness);
+  return { plan, place, lots, run, night: shifted(night, shift), start: leadIn(place, lead, run.network, wetness) };
+}
+
+/** The same night with the outdoor air and the sky warmer or colder by `shift` [K]. */
+function shifted(night: SiteYear, shift: number): SiteYear {
+  if (shift === 0) return night;
+  return {
+    ...night,
+    steps: { ...night.steps, dryBulb: night.steps.dryBulb.map((value) => value + shift) },
+    skyTemperature: night.skyTemperature.map((value) => value + shift),
+  };
+}
+
+export interface NightRunOptions {
+  /** Network to use instead of the place's own: other heaters, a lining. */
+  readonly network?: Network;
+  /** Step from which there is no mains power: heaters and lamps off. */
+  readonly powerCutAt?: number;
+  /** Warm water put in at dusk: litres and temperature [°C]. */
+  readonly warmWater?: { readonly litres: number; readonly temperature: number };
+}
+
+/** Runs a place through the night. */
+export function runTrace(setting: NightSetting, options: NightRunOptions = {}): NightTrace {
+  const { night, run } = setting;
+  const network = options.network ?? run.network;
+  const n = night.steps.n;
+  const state = copyState(setting.start, network);
+  if (options.warmWater !== undefined) addWater(state, setting.run.network, network, options.warmWater);
+  const drive = emptyDrive(network, night.steps.stepMinutes * 60);
+  const trace = { air: new Float64Array(n), leaf: new Float64Array(n), power: new Float64Array(n), shortAt: -1 };
+  for (let k = 0; k < n; k++) {
+    setDrive(drive, run, night, k, state);
+    drive.powered = options.powerCutAt === undefined || k < options.powerCutAt;
+    if (!drive.powered) drive.lampAir = drive.lampLeaf = drive.lampPots = 0;
+    stepHeat(network, state, drive);
+    trace.air[k] = state.temperature[AIR];
+    trace.leaf[k] = state.temperature[LEAF];
+    for (let h = 0; h < network.heaters.length; h++) trace.power[k] += state.heaterPower[h];
+    if (state.short && trace.shortAt < 0) trace.shortAt = k;
+  }
+  return trace;
+}
+
+/** A state of its own for a run, so that the setting can be run again; sized for the network it is run with. */
+function copyState(state: HeatState, network: Network): HeatState {
+  const copy = initialState(network, 0, state.humidity);
+  copy.temperature.set(state.temperature);
+  copy.face.set(state.face);
+  return copy;
+}
+
+/** Mixes warm water into the containers there are; `after` holds the larger capacity. */
+function addWater(state: HeatState, before: Network, after: Network, water: { litres: number; temperature: number }): void {
+  const there = before.capacity[WATER] * state.temperature[WATER];
+  const added = after.capacity[WATER] - before.capacity[WATER];
+  state.temperature[WATER] = (there + added * water.temperature) / after.capacity[WATER];
+}
+
+/** Cold limit of each lot tonight [°C]: dry or wet as the season says on that day. */
+export function coldLimits(plan: Plan, lots: readonly Lot[], season: SeasonResult, day: number): number[] {
+  return lots.map((lot) => {
+    const group = plantGroup(lot.group);
+    if (group === null) throw new RangeError(`expected a plant group of the catalogue, got ${lot.group}`);
+    const numbers = groupNumbers(group, plan.groupEdits[lot.group]);
+    const judged = season.places.flatMap((place) => place.lots).find((each) => each.lotId === lot.id);
+    return judged !== undefined && judged.wet[day] === 1 ? numbers.damageColdWet : numbers.damageColdDry;
+  });
+}
+
+/** Least value and where. */
+export function leastOf(values: Float64Array): { value: number; at: number } {
+  let at = 0;
+  for (let k = 1; k < values.length; k++) if (values[k] < values[at]) at = k;
+  return { value: values[at], at };
+}
+

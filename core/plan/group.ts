@@ -26,6 +26,18 @@ export interface CoolRest {
 }
 
 /**
+ * Day length as a flowering cue: days shorter (short) or longer (long) than `critical` [h], `days` of them running
+ * [d]; 24-h means at or under `coolBelow` [°C] do as well at any day length; none counts under `noneBelow` [°C].
+ */
+export interface DayLengthCue {
+  readonly kind: 'none' | 'short' | 'long';
+  readonly critical: Figure | null;
+  readonly days: Figure | null;
+  readonly coolBelow: Figure | null;
+  readonly noneBelow: Figure | null;
+}
+
+/**
  * What a group of like plants needs. All temperatures are °C. `temperature` holds 24-h means of leaf
  * temperature; `damage` holds leaf temperatures borne for a few hours; `comfortAir` is daytime air, as a
  * grower would say it. Light is the daily light at the plant, inside the enclosure [mol m⁻² d⁻¹].
@@ -57,14 +69,14 @@ export interface PlantGroup {
   };
   /** Whether it stands still, rather than stretches, when warm and below the hold light. */
   readonly canRestDim: Trait;
-  /** Flowering cue by day length; `critical` is the day length [h]: shorter (short) or longer (long) sets flower. */
-  readonly dayLength: { readonly kind: 'none' | 'short' | 'long'; readonly critical: Figure | null };
+  /** Flowering cue by day length. */
+  readonly dayLength: DayLengthCue;
   /** The cool rest it needs or profits from; null where none is known. */
   readonly rest: CoolRest | null;
   readonly flowering: {
     readonly words: string;
-    /** Weeks from the end of the cool rest to flower, from–to; null where flowering does not follow the rest. */
-    readonly weeksAfterRest: readonly [number, number] | null;
+    /** Weeks from the cue (end of the cool rest, or enough days of the right length) to flower, from–to; null where unknown. */
+    readonly weeksAfterCue: readonly [number, number] | null;
     readonly source: string;
   };
   /** Time constant of the plant's memory of temperature and light, and of the mix drying out [d]. */
@@ -142,13 +154,28 @@ export const tropicalChill: PlantGroup['chill'] = {
 };
 
 /** No flowering cue by day length known. */
-export const dayNeutral: PlantGroup['dayLength'] = { kind: 'none', critical: null };
+export const dayNeutral: DayLengthCue = {
+  kind: 'none',
+  critical: null,
+  days: null,
+  coolBelow: null,
+  noneBelow: null,
+};
+
+/** A cue by day length alone, with how many days are needed where that is known. */
+export function dayLengthCue(
+  kind: 'short' | 'long',
+  critical: Figure,
+  days: Figure | null = null,
+): DayLengthCue {
+  return { kind, critical, days, coolBelow: null, noneBelow: null };
+}
 
 /** A flowering note; from memory where no source is given. */
 export function flowering(
   words: string,
-  weeksAfterRest: readonly [number, number] | null = null,
+  weeksAfterCue: readonly [number, number] | null = null,
   source = 'from memory',
 ): PlantGroup['flowering'] {
-  return { words, weeksAfterRest, source };
+  return { words, weeksAfterCue, source };
 }

@@ -121,11 +121,14 @@ export const cactusGroups: readonly PlantGroup[] = [
     dayLength: {
       kind: 'short',
       critical: published(12, `${from.holidayCactus}: nights over 12 h at 15–20.5 °C`),
+      days: published(25, from.holidayCactus),
+      coolBelow: published(13, from.holidayCactus),
+      noneBelow: published(10, from.holidayCactus),
     },
     rest: { below: remembered(15), weeks: remembered(6), water: 'cool and drier for 6–8 weeks after flower' },
     flowering: flowering(
       '9–10 weeks after 25 nights over 12 h at 15–20 °C, or at any day length at 10–13 °C; none below 10 °C',
-      null,
+      [9, 10],
       from.holidayCactus,
     ),
     inertiaDays: practice(7),
@@ -167,7 +170,7 @@ export const cactusGroups: readonly PlantGroup[] = [
     flowering: flowering(
       'after forcing at 18 °C; six weeks at 18 instead of 10 °C cut buds by 50–95 %',
       [6, 10],
-      from.easterCactus,
+      `${from.easterCactus}; weeks by common practice, no source`,
     ),
     inertiaDays: practice(7),
     waterDays: practice(7),
@@ -205,7 +208,11 @@ export const cactusGroups: readonly PlantGroup[] = [
       weeks: published(8, from.rhsEpiphyllum, 'medium'),
       water: 'just damp',
     },
-    flowering: flowering('April to June after return to 15 °C or more', [6, 12], from.rhsEpiphyllum),
+    flowering: flowering(
+      'April to June after return to 15 °C or more',
+      [6, 12],
+      `${from.rhsEpiphyllum}; weeks by common practice, no source`,
+    ),
     inertiaDays: practice(7),
     waterDays: practice(7),
     heatDose: heatDose(36),

@@ -1,5 +1,6 @@
 import type { PlantGroup } from './group.ts';
 import {
+  dayLengthCue,
   dayNeutral,
   derived,
   drawsUp,
@@ -75,7 +76,11 @@ export const gardenGroups: readonly PlantGroup[] = [
     canRestDim: standsStill('an evergreen with hard wood: no new flush, leaves may drop'),
     dayLength: dayNeutral,
     rest: { below: published(15, from.citrusFlowering, 'medium'), weeks: practice(8), water: 'just moist' },
-    flowering: flowering('spring, after months below 15 °C or a dry spell', [6, 12], from.citrusFlowering),
+    flowering: flowering(
+      'spring, after months below 15 °C or a dry spell',
+      [6, 12],
+      `${from.citrusFlowering}; weeks by common practice, no source`,
+    ),
     inertiaDays: practice(8),
     waterDays: practice(7),
     heatDose: heatDose(42),
@@ -106,7 +111,7 @@ export const gardenGroups: readonly PlantGroup[] = [
       most: practice(22),
     },
     canRestDim: drawsUp('soft shoots lengthen when warm and dim'),
-    dayLength: { kind: 'long', critical: remembered(12) },
+    dayLength: dayLengthCue('long', remembered(12)),
     rest: { below: practice(8), weeks: practice(10), water: 'barely moist for 10–14 weeks at 5–8 °C' },
     flowering: flowering('6–10 weeks after the last pinch; many hybrids on long days'),
     inertiaDays: practice(5),
@@ -152,7 +157,7 @@ export const gardenGroups: readonly PlantGroup[] = [
     flowering: flowering(
       'late spring after ten weeks below 12–13 °C with daily swings of 2–15 °C',
       [8, 14],
-      from.oliveChilling,
+      `${from.oliveChilling}; weeks by common practice, no source`,
     ),
     inertiaDays: practice(10),
     waterDays: practice(8),
@@ -217,7 +222,7 @@ export const gardenGroups: readonly PlantGroup[] = [
       most: practice(30),
     },
     canRestDim: drawsUp('leaves come long and soft'),
-    dayLength: { kind: 'long', critical: remembered(14) },
+    dayLength: dayLengthCue('long', remembered(14)),
     rest: null,
     flowering: flowering('bolts on long days with heat; about 600 degree-days to full cover'),
     inertiaDays: practice(3),

@@ -1,5 +1,6 @@
 import type { PlantGroup } from './group.ts';
 import {
+  dayLengthCue,
   dayNeutral,
   derived,
   drawsUp,
@@ -185,12 +186,17 @@ export const leafSucculentGroups: readonly PlantGroup[] = [
       most: practice(30),
     },
     canRestDim: drawsUp('grows all year when warm and lengthens its shoots when dim'),
-    dayLength: {
-      kind: 'short',
-      critical: published(11.5, `${from.kalanchoeDays}: night longer than 12.5 h`),
-    },
+    dayLength: dayLengthCue(
+      'short',
+      published(11.5, `${from.kalanchoeDays}: night longer than 12.5 h`),
+      published(21, from.kalanchoeDays),
+    ),
     rest: null,
-    flowering: flowering('after 20–21 short days (14–28 by cultivar)', null, from.kalanchoeDays),
+    flowering: flowering(
+      '9–12 weeks after 20–21 short days (14–28 by cultivar), sooner when warm',
+      [9, 12],
+      `${from.kalanchoeDays}; ${from.kalanchoeTiming}`,
+    ),
     inertiaDays: practice(5),
     waterDays: practice(6),
     heatDose: heatDose(36),

@@ -1,5 +1,6 @@
 import type { PlantGroup } from './group.ts';
 import {
+  dayLengthCue,
   dayNeutral,
   derived,
   drawsUp,
@@ -43,7 +44,7 @@ export const rosetteGroups: readonly PlantGroup[] = [
       'a warm echeveria goes on making leaves and draws up',
       `derived from ${from.echeveriaLight}`,
     ),
-    dayLength: { kind: 'none', critical: null },
+    dayLength: dayNeutral,
     rest: { below: practice(10), weeks: practice(6), water: 'none to once a month; none below about 7 °C' },
     flowering: flowering(
       'February to July, 6–10 weeks after warming; many on lengthening days',
@@ -121,7 +122,7 @@ export const rosetteGroups: readonly PlantGroup[] = [
       most: practice(40),
     },
     canRestDim: standsStill('a woody stem with stored water stops and drops leaves before it draws up'),
-    dayLength: { kind: 'short', critical: practice(12) },
+    dayLength: dayLengthCue('short', practice(12)),
     rest: { below: practice(13), weeks: practice(4), water: 'dry-ish for 4–8 weeks at nights of 7–13 °C' },
     flowering: flowering(
       'late November to January, on shortening days and cool nights',
@@ -162,7 +163,7 @@ export const rosetteGroups: readonly PlantGroup[] = [
       most: practice(35),
     },
     canRestDim: drawsUp('soft shoots go on lengthening between the leaves'),
-    dayLength: { kind: 'long', critical: remembered(13) },
+    dayLength: dayLengthCue('long', remembered(13)),
     rest: { below: practice(10), weeks: practice(6), water: 'nearly dry for 6–10 weeks' },
     flowering: flowering('spring to summer, mostly on long days'),
     inertiaDays: practice(7),
@@ -195,7 +196,7 @@ export const rosetteGroups: readonly PlantGroup[] = [
       most: remembered(50),
     },
     canRestDim: drawsUp('rosettes open and rise when warm and dim'),
-    dayLength: { kind: 'long', critical: remembered(14) },
+    dayLength: dayLengthCue('long', remembered(14)),
     rest: { below: remembered(5), weeks: remembered(8), water: 'keep off standing wet' },
     flowering: flowering('June to August after a cold winter; the rosette that flowers dies'),
     inertiaDays: practice(7),

@@ -5,7 +5,7 @@ import { leafSucculentGroups } from './groups-leaf-succulents.ts';
 import { rosetteGroups } from './groups-rosettes.ts';
 import { stemSucculentGroups } from './groups-stem-succulents.ts';
 
-export type { Confidence, CoolRest, Figure, Habit, PlantGroup, Trait } from './group.ts';
+export type { Confidence, CoolRest, DayLengthCue, Figure, Habit, PlantGroup, Trait } from './group.ts';
 export type { GroupEdits, GroupNumberName, GroupNumbers } from './group-numbers.ts';
 export {
   groupEditProblems,

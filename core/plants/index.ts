@@ -1,9 +1,12 @@
 export type { PlantDays } from './day.ts';
 export { constantDays, dayCount, seasonMonth } from './day.ts';
+export type { FlowerOutlook } from './flowering.ts';
+export { flowerOutlook, flowersTogether } from './flowering.ts';
 export type { HarmDays, HarmSummary } from './harm.ts';
 export { harmDoses, harmTotals, summariseHarm } from './harm.ts';
 export type { Watering } from './mind.ts';
 export { isDryMonth } from './mind.ts';
+export { repotDays, rootWarmth } from './repot.ts';
 export {
   carbonNightResponse,
   lightResponse,

@@ -199,13 +199,18 @@ describe('hysteresis', () => {
     for (let day = 0; day < 365; day += 1) {
       year.meanLeaf[day] = 14 - 9 * Math.cos((2 * Math.PI * (day + 15)) / 365) + 2 * Math.sin(day);
     }
-    const turn = 100;
-    const turned: PlantDays = {
-      ...year,
-      meanLeaf: year.meanLeaf.map((_, day) => year.meanLeaf[(day + turn) % 365] as number),
-    };
-    const a = runPlants(numbersOf('echeveria'), year, { spinUpDays: 90 });
-    const b = runPlants(numbersOf('echeveria'), turned, { spinUpDays: 90, firstSeasonDay: turn });
-    expect(Array.from(b.state, (_, day) => b.state[(day + 365 - turn) % 365])).toEqual(Array.from(a.state));
+    for (const id of ['echeveria', 'lithops', 'conophytum']) {
+      const whole = runPlants(numbersOf(id), year, { spinUpDays: 90 });
+      for (const turn of [64, 100, 275, 279]) {
+        const meanLeaf = year.meanLeaf.map((_, day) => year.meanLeaf[(day + turn) % 365] as number);
+        const turned = runPlants(
+          numbersOf(id),
+          { ...year, meanLeaf },
+          { spinUpDays: 90, firstSeasonDay: turn },
+        );
+        const back = Array.from(turned.state, (_, day) => turned.state[(day + 365 - turn) % 365]);
+        expect(back, `${id} from day ${turn}`).toEqual(Array.from(whole.state));
+      }
+    }
   });
 });

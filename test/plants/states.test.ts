@@ -74,6 +74,8 @@ describe('each state is reached and left, and names what holds it', () => {
     expect(limitOn(result, 59)).toBe('dry');
     expect(result.growthIndex[59]).toBeLessThan(0.05);
     expect(stateIdOn(result, 60)).toBe('growing');
+    // Held dry through the spin-up of the first week over again: dry from the first day, moist again on day 60.
+    expect([result.wet[0], result.wet[59], result.wet[60]]).toEqual([0, 0, 1]);
   });
 
   it('slow from lack of light, from cool and from warmth, each named', () => {

@@ -27,7 +27,9 @@ function lotDifference(before: LotSeason, after: LotSeason): LotDifference {
 
 /** What a change does to a season: only lots that it touches are named. */
 export function differenceOf(before: SeasonResult, after: SeasonResult): Difference {
-  const formerLots = new Map(before.places.flatMap((place) => place.lots.map((lot) => [lot.lotId, lot] as const)));
+  const formerLots = new Map(
+    before.places.flatMap((place) => place.lots.map((lot) => [lot.lotId, lot] as const)),
+  );
   const lots = after.places
     .flatMap((place) => place.lots)
     .flatMap((lot) => {

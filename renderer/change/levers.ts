@@ -13,7 +13,10 @@ export function withLamp(place: Place, index: number, change: Partial<Lamp>): Pl
 }
 
 export function withHeater(place: Place, index: number, change: Partial<Heater>): Place {
-  return { ...place, heaters: place.heaters.map((heater, at) => (at === index ? { ...heater, ...change } : heater)) };
+  return {
+    ...place,
+    heaters: place.heaters.map((heater, at) => (at === index ? { ...heater, ...change } : heater)),
+  };
 }
 
 const minutesOf = (time: string) => Number(time.slice(0, 2)) * 60 + Number(time.slice(3, 5));
@@ -90,7 +93,8 @@ export function changesOf(before: Place, after: Place, units: UnitPreferences): 
     const was = before.lamps[index];
     if (!was) words.push(`${lamp.name} ${formatPower(lamp.watts)}`);
     else {
-      if (lampHours(was) !== lampHours(lamp)) words.push(`${lamp.name} ${formatHours(lampHours(lamp))} a day`);
+      if (lampHours(was) !== lampHours(lamp))
+        words.push(`${lamp.name} ${formatHours(lampHours(lamp))} a day`);
       else if (was.on !== lamp.on) words.push(`${lamp.name} on at ${lamp.on}`);
       if (was.watts !== lamp.watts) words.push(`${lamp.name} ${formatPower(lamp.watts)}`);
       if (was.dimming !== lamp.dimming) words.push(`${lamp.name} at ${formatNumber(lamp.dimming * 100)} %`);
@@ -101,10 +105,15 @@ export function changesOf(before: Place, after: Place, units: UnitPreferences): 
     if (!was || was.setPointNight !== heater.setPointNight || was.setPointDay !== heater.setPointDay)
       words.push(`${heater.name} set to ${formatTemperature(heater.setPointNight, units, 1)}`);
   });
-  if (before.lining !== after.lining) words.push(after.lining === null ? 'no lining' : nameOf(after.lining).toLowerCase());
+  if (before.lining !== after.lining)
+    words.push(after.lining === null ? 'no lining' : nameOf(after.lining).toLowerCase());
   const [was, now] = [before.fleece, after.fleece];
   if (JSON.stringify(was) !== JSON.stringify(now))
-    words.push(now === null ? 'no fleece' : `${nameOf(now.covering).toLowerCase()}, ${now.layers} layer${now.layers === 1 ? '' : 's'}`);
+    words.push(
+      now === null
+        ? 'no fleece'
+        : `${nameOf(now.covering).toLowerCase()}, ${now.layers} layer${now.layers === 1 ? '' : 's'}`,
+    );
   return words;
 }
 

@@ -6,7 +6,10 @@ import { views } from './views.ts';
 export const keys: readonly { readonly keys: string; readonly does: string }[] = [
   { keys: '← →', does: 'Move the cursor a week back or on (on the winter sheet)' },
   { keys: '↑ ↓', does: 'Select the place above or below (on the winter sheet)' },
-  { keys: '1 to 7', does: 'Winter sheet, Tonight, Places, Lamps, What would it take, Plants, Site and weather' },
+  {
+    keys: '1 to 7',
+    does: 'Winter sheet, Tonight, Places, Lamps, What would it take, Plants, Site and weather',
+  },
   { keys: 'Ctrl Z', does: 'Undo; drops a change being tried' },
   { keys: 'Ctrl Shift Z', does: 'Redo' },
   { keys: 'Enter', does: 'Keep the change being tried (with the focus outside fields)' },

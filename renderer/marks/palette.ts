@@ -4,13 +4,7 @@
  * as seen by full and by colour-blind eyes. `theme.css` carries the same figures; `palette.test.ts` compares them.
  */
 export type StateId =
-  | 'growing'
-  | 'slow'
-  | 'resting-cold'
-  | 'resting-heat'
-  | 'resting-dim'
-  | 'resting-dry'
-  | 'stretching';
+  'growing' | 'slow' | 'resting-cold' | 'resting-heat' | 'resting-dim' | 'resting-dry' | 'stretching';
 
 export type Texture = 'plain' | 'rising' | 'level' | 'upright' | 'crossed' | 'dots' | 'falling';
 
@@ -49,7 +43,9 @@ export function contrast(first: string, second: string): number {
 
 /** The ink that stands out more on a state's colour. */
 export function inkOn(hex: string): string {
-  return contrast(hex, letterInks.dark) >= contrast(hex, letterInks.light) ? letterInks.dark : letterInks.light;
+  return contrast(hex, letterInks.dark) >= contrast(hex, letterInks.light)
+    ? letterInks.dark
+    : letterInks.light;
 }
 
 /** Linear-light sRGB channels of `#rrggbb`, 0–1 (IEC 61966-2-1). */

@@ -20,7 +20,9 @@ function marginWords(kelvin: number, mol: number, units: UnitPreferences): strin
   const degrees = units.temperature === 'F' ? kelvin * 1.8 : kelvin;
   const parts: string[] = [];
   if (Math.abs(kelvin) >= 0.1)
-    parts.push(`${formatNumber(Math.abs(degrees), 1)} ${temperatureUnit(units)} ${kelvin > 0 ? 'warmer' : 'cooler'}`);
+    parts.push(
+      `${formatNumber(Math.abs(degrees), 1)} ${temperatureUnit(units)} ${kelvin > 0 ? 'warmer' : 'cooler'}`,
+    );
   if (mol >= 0.05) parts.push(`${formatNumber(mol, 1)} mol more light a day`);
   return parts.length === 0 ? '' : `To do better it needs ${parts.join(' and ')}.`;
 }

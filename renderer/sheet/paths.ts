@@ -16,12 +16,21 @@ function xs(width: number): number[] {
 
 export function linePath(values: Float64Array, width: number, y: Scale): string {
   const x = xs(width);
-  return line<number>((_, index) => x[index], (value) => y(value)).digits(1)(values) ?? '';
+  return (
+    line<number>(
+      (_, index) => x[index],
+      (value) => y(value),
+    ).digits(1)(values) ?? ''
+  );
 }
 
 export function bandPath(low: Float64Array, high: Float64Array, width: number, y: Scale): string {
   const x = xs(width);
-  const band = area<number>((_, index) => x[index], (value) => y(value), (_, index) => y(high[index]));
+  const band = area<number>(
+    (_, index) => x[index],
+    (value) => y(value),
+    (_, index) => y(high[index]),
+  );
   return band.digits(1)(low) ?? '';
 }
 
@@ -68,7 +77,11 @@ export function runsOf(states: Uint8Array): Run[] {
 }
 
 /** One path a state, with all its runs as boxes of `height`. */
-export function ribbonPaths(runs: readonly Run[], width: number, height: number): { state: number; path: string }[] {
+export function ribbonPaths(
+  runs: readonly Run[],
+  width: number,
+  height: number,
+): { state: number; path: string }[] {
   const paths = new Map<number, string>();
   for (const run of runs) {
     const [left, right] = [dayX(run.fromDay, width), dayX(run.toDay, width)];

@@ -39,7 +39,10 @@ export function monthsOf(startDate: string): Month[] {
   let fromDay = 0;
   for (let day = 1; day <= daysInSeason; day += 1) {
     if (day < daysInSeason && dateOf(startDate, day).getUTCDate() !== 1) continue;
-    const name = dateOf(startDate, fromDay).toLocaleDateString(undefined, { month: 'short', timeZone: 'UTC' });
+    const name = dateOf(startDate, fromDay).toLocaleDateString(undefined, {
+      month: 'short',
+      timeZone: 'UTC',
+    });
     months.push({ name, fromDay, toDay: day });
     fromDay = day;
   }

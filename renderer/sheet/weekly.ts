@@ -20,7 +20,8 @@ const mostOf: Fold = (values, from, to) => {
 
 function weekly(values: ArrayLike<number>, fold: Fold): Float64Array {
   const weeks = new Float64Array(weeksInSeason);
-  for (let week = 0; week < weeksInSeason; week += 1) weeks[week] = fold(values, firstDayOf(week), endDayOf(week));
+  for (let week = 0; week < weeksInSeason; week += 1)
+    weeks[week] = fold(values, firstDayOf(week), endDayOf(week));
   return weeks;
 }
 

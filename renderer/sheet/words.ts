@@ -35,23 +35,32 @@ export function winterDays(lot: LotSeason, season: SeasonResult): number[] {
   return days;
 }
 
-export function mainWinterState(lot: LotSeason, season: SeasonResult): { code: number; days: number; of: number } {
+export function mainWinterState(
+  lot: LotSeason,
+  season: SeasonResult,
+): { code: number; days: number; of: number } {
   const days = winterDays(lot, season);
   const most = Math.max(...days);
   return { code: days.indexOf(most), days: most, of: season.winterTo - season.winterFrom + 1 };
 }
 
-/** First day on which a lot takes harm of a kind; null where it takes none. */
-export function firstHarm(lot: LotSeason): { kind: HarmKind; day: number } | null {
+/** First day of winter on which a lot takes harm, and of which kind; null where it takes none. */
+export function firstHarm(lot: LotSeason, season: SeasonResult): { kind: HarmKind; day: number } | null {
   for (const kind of harmKinds) {
-    const day = doseOf(lot, kind).findIndex((dose) => dose > 0);
+    const day = doseOf(lot, kind).findIndex(
+      (dose, at) => dose > 0 && at >= season.winterFrom && at <= season.winterTo,
+    );
     if (day >= 0) return { kind, day };
   }
   return null;
 }
 
 /** The winter of a place in one or two plain sentences: who does what, and what goes wrong. */
-export function verdict(place: PlaceSeason, plan: Plan, season: SeasonResult): { words: string; harm: string } {
+export function verdict(
+  place: PlaceSeason,
+  plan: Plan,
+  season: SeasonResult,
+): { words: string; harm: string } {
   const nameOf = (lotId: string) => plan.lots.find((lot) => lot.id === lotId)?.name ?? '';
   if (place.lots.length === 0) return { words: 'Nothing stands here yet.', harm: '' };
   const byDoing = new Map<string, string[]>();
@@ -69,12 +78,18 @@ export function verdict(place: PlaceSeason, plan: Plan, season: SeasonResult): {
 function harmWords(place: PlaceSeason, nameOf: (lotId: string) => string, season: SeasonResult): string {
   const byKind = new Map<HarmKind, { names: string[]; day: number }>();
   for (const lot of place.lots) {
-    const first = firstHarm(lot);
+    const first = firstHarm(lot, season);
     if (!first) continue;
     const known = byKind.get(first.kind) ?? { names: [], day: first.day };
-    byKind.set(first.kind, { names: [...known.names, nameOf(lot.lotId)], day: Math.min(known.day, first.day) });
+    byKind.set(first.kind, {
+      names: [...known.names, nameOf(lot.lotId)],
+      day: Math.min(known.day, first.day),
+    });
   }
   return [...byKind]
-    .map(([kind, { names, day }]) => `${harming[kind]} ${listed(names)} from about ${formatDay(season.startDate, day)}.`)
+    .map(
+      ([kind, { names, day }]) =>
+        `${harming[kind]} ${listed(names)} from about ${formatDay(season.startDate, day)}.`,
+    )
     .join(' ');
 }

@@ -92,7 +92,9 @@ export class Bench {
   }
   readonly units: UnitPreferences = $derived.by(() => this.preferences.units);
   /** The selected place and lot as shown (with the trial); null where none is selected or it is gone. */
-  readonly place: Place | null = $derived.by(() => this.shown.places.find((place) => place.id === this.placeId) ?? null);
+  readonly place: Place | null = $derived.by(
+    () => this.shown.places.find((place) => place.id === this.placeId) ?? null,
+  );
   readonly lot: Lot | null = $derived.by(() => this.shown.lots.find((lot) => lot.id === this.lotId) ?? null);
 
   placeSeason(placeId: string): PlaceSeason | null {
@@ -106,7 +108,8 @@ export class Bench {
       this.preferences.load(this.#start.preferences);
       this.#accept(await this.host.readPlan({ id: this.#start.openPlanId }));
       await this.#run(this.plan);
-      if (this.#season) this.cursorDay = Math.floor((this.#season.winterFrom + this.#season.winterTo) / 14) * 7 + 3;
+      if (this.#season)
+        this.cursorDay = Math.floor((this.#season.winterFrom + this.#season.winterTo) / 14) * 7 + 3;
     });
   }
 
@@ -185,7 +188,8 @@ export class Bench {
   #accept(document: PlanDocument) {
     this.#document = document;
     this.#plan = document.plan;
-    if (!document.plan.places.some((place) => place.id === this.placeId)) this.placeId = document.plan.places[0]?.id ?? null;
+    if (!document.plan.places.some((place) => place.id === this.placeId))
+      this.placeId = document.plan.places[0]?.id ?? null;
     if (!document.plan.lots.some((lot) => lot.id === this.lotId)) this.lotId = null;
   }
 

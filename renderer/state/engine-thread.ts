@@ -1,6 +1,12 @@
 import type { Plan, Way } from '../../core/index.ts';
 import type { Host } from '../../electron/contract.ts';
-import type { FromWorker, RequestMessage, RequestName, Requests, WeatherMessage } from '../worker/messages.ts';
+import type {
+  FromWorker,
+  RequestMessage,
+  RequestName,
+  Requests,
+  WeatherMessage,
+} from '../worker/messages.ts';
 import EngineWorker from '../worker/engine-worker.ts?worker';
 
 interface Pending {
@@ -60,7 +66,8 @@ export class EngineThread {
     if (this.#worker) return this.#worker;
     const worker = new EngineWorker({ name: this.#name });
     worker.onmessage = (event: MessageEvent<FromWorker>) => this.#receive(event.data);
-    worker.onerror = (event) => this.stop(new Error(event.message || 'the engine stopped; change anything to start it again'));
+    worker.onerror = (event) =>
+      this.stop(new Error(event.message || 'the engine stopped; change anything to start it again'));
     this.#worker = worker;
     return worker;
   }

@@ -13,14 +13,18 @@ import type { Host } from '../../electron/contract.ts';
 import { EngineThread } from './engine-thread.ts';
 
 /**
- * The engine in its workers: one for the sheet, one for questions about a night or lamps, one for the search
- * for ways, which can be stopped. None ever waits for another, and the page waits for none.
+ * The engine in its workers: one for the sheet and the night (which starts from the season the sheet has), one
+ * for lamps, one for the search for ways, which can be stopped. The page waits for none of them.
  */
 export class Engine {
   #sheet: EngineThread;
   #desk: EngineThread;
   #search: EngineThread;
-  #waiting: { plan: Plan; settle: (result: SeasonResult | null) => void; refuse: (error: unknown) => void } | null = null;
+  #waiting: {
+    plan: Plan;
+    settle: (result: SeasonResult | null) => void;
+    refuse: (error: unknown) => void;
+  } | null = null;
   #running = false;
 
   constructor(host: Host) {
@@ -54,7 +58,7 @@ export class Engine {
   }
 
   night(plan: Plan, input: NightInput): Promise<NightResult> {
-    return this.#desk.ask('night', { plan, input });
+    return this.#sheet.ask('night', { plan, input });
   }
 
   lamps(plan: Plan, placeId: string, options: readonly LampOption[]): Promise<readonly LampComparison[]> {

@@ -2,7 +2,21 @@ import type { Host, Preferences } from '../../electron/contract.ts';
 import type { UnitPreferences } from './units.ts';
 
 /** Regions whose weather is told in °F (CLDR supplemental data, `temperature` preference). */
-const fahrenheitRegions = new Set(['US', 'BS', 'BZ', 'KY', 'PW', 'PR', 'GU', 'VI', 'AS', 'MP', 'FM', 'MH', 'LR']);
+const fahrenheitRegions = new Set([
+  'US',
+  'BS',
+  'BZ',
+  'KY',
+  'PW',
+  'PR',
+  'GU',
+  'VI',
+  'AS',
+  'MP',
+  'FM',
+  'MH',
+  'LR',
+]);
 /** Regions that measure rooms in feet (CLDR supplemental data, measurement systems `US`). */
 const feetRegions = new Set(['US', 'LR', 'MM', 'PR', 'GU', 'VI', 'AS', 'MP']);
 

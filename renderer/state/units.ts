@@ -100,7 +100,8 @@ export function formatHours(hours: number): string {
   return rest === 0 ? text : `${text}${thinSpace}${String(rest).padStart(2, '0')}`;
 }
 
-export type QuantityReading = { readonly ok: true; readonly value: number } | { readonly ok: false; readonly reason: string };
+export type QuantityReading =
+  { readonly ok: true; readonly value: number } | { readonly ok: false; readonly reason: string };
 
 type Conversion = (value: number) => number;
 const same: Conversion = (value) => value;
@@ -122,14 +123,33 @@ const conversions: Record<string, Record<string, Conversion>> = {
     in: times(metresPerInch),
     '"': times(metresPerInch),
   },
-  'm²': { 'm²': same, m2: same, sqm: same, 'ft²': times(metresPerFoot ** 2), ft2: times(metresPerFoot ** 2), sqft: times(metresPerFoot ** 2) },
-  'm³': { 'm³': same, m3: same, l: times(0.001), 'ft³': times(metresPerFoot ** 3), ft3: times(metresPerFoot ** 3) },
+  'm²': {
+    'm²': same,
+    m2: same,
+    sqm: same,
+    'ft²': times(metresPerFoot ** 2),
+    ft2: times(metresPerFoot ** 2),
+    sqft: times(metresPerFoot ** 2),
+  },
+  'm³': {
+    'm³': same,
+    m3: same,
+    l: times(0.001),
+    'ft³': times(metresPerFoot ** 3),
+    ft3: times(metresPerFoot ** 3),
+  },
   litres: { litres: same, litre: same, l: same, 'm³': times(1000), m3: times(1000), gal: times(4.54609) },
   W: { w: same, kw: times(1000) },
   h: { h: same, min: times(1 / 60) },
   'm/s': { 'm/s': same, 'km/h': times(1 / 3.6), mph: times(0.44704), kn: times(0.514444) },
   'm³/h': { 'm³/h': same, m3h: same, 'm3/h': same, 'l/s': times(3.6), cfm: times(1.699011) },
-  'µmol': { 'µmol': same, umol: same, lux: times(1 / luxPerMicromoleDaylight), lx: times(1 / luxPerMicromoleDaylight), klux: times(1000 / luxPerMicromoleDaylight) },
+  µmol: {
+    µmol: same,
+    umol: same,
+    lux: times(1 / luxPerMicromoleDaylight),
+    lx: times(1 / luxPerMicromoleDaylight),
+    klux: times(1000 / luxPerMicromoleDaylight),
+  },
   mol: { mol: same },
 };
 

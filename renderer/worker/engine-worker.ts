@@ -3,15 +3,16 @@ import {
   createSeasonCache,
   findWays,
   readEpwBytes,
+  readTmy3,
   runNight,
   runSeason,
   weatherFromPlan,
 } from '../../core/index.ts';
-import type { Plan, SeasonCache, WeatherYear } from '../../core/index.ts';
+import type { Plan, SeasonCache, WeatherReading, WeatherYear } from '../../core/index.ts';
 import type { FromWorker, RequestMessage, RequestName, Requests, ToWorker, WeatherMessage } from './messages.ts';
 
 /** The engine behind a message port: keeps the season's intermediate results and the weather between questions. */
-const files = new Map<string, WeatherYear>();
+const files = new Map<string, WeatherReading>();
 const cache: SeasonCache = createSeasonCache();
 let normals: { readonly key: string; readonly weather: WeatherYear } | null = null;
 
@@ -19,29 +20,38 @@ function tell(message: FromWorker) {
   postMessage(message);
 }
 
-function keepWeather(message: WeatherMessage) {
-  if (message.format !== 'epw') throw new Error(`expected an EPW file, got a ${message.format} file`);
-  files.set(message.weatherId, readEpwBytes(message.bytes));
+function keepWeather({ weatherId, format, bytes }: WeatherMessage) {
+  files.set(
+    weatherId,
+    format === 'epw' ? readEpwBytes(bytes) : readTmy3(new TextDecoder('latin1').decode(bytes)),
+  );
+}
+
+function fileWeather(weatherId: string, name: string): WeatherYear {
+  const reading = files.get(weatherId);
+  if (!reading) throw new Error(`The weather file “${name}” is not there; import it again.`);
+  if (reading.ok) return reading.weather;
+  throw new Error(`The weather file “${name}” cannot be used: ${reading.problems[0].message}.`);
 }
 
 /** The same object for the same site and climate, so that the cache recognises it. */
 function weatherOf(plan: Plan): WeatherYear {
-  if (plan.climate.kind === 'file') {
-    const weather = files.get(plan.climate.weatherId);
-    if (!weather) throw new Error(`the weather file “${plan.climate.name}” is not there; import it again`);
-    return weather;
-  }
+  if (plan.climate.kind === 'file') return fileWeather(plan.climate.weatherId, plan.climate.name);
   const key = JSON.stringify([plan.site, plan.climate]);
-  if (normals?.key !== key) normals = { key, weather: weatherFromPlan(plan) };
-  return normals.weather;
+  if (normals?.key === key) return normals.weather;
+  const weather = weatherFromPlan(plan);
+  if (!weather) throw new Error('expected weather from normals, got none');
+  normals = { key, weather };
+  return weather;
 }
 
 type Answers = { [N in RequestName]: (ask: Requests[N]['ask'], id: number) => Requests[N]['answer'] };
 
 const answers: Answers = {
   season: ({ plan }) => runSeason(plan, weatherOf(plan), cache),
-  night: ({ plan, input }) => runNight(plan, input, weatherOf(plan)),
-  lamps: ({ plan, placeId, options }) => compareLamps([...options], { plan, weather: weatherOf(plan), placeId, cache }),
+  night: ({ plan, input }) => runNight(plan, input, weatherOf(plan), cache),
+  lamps: ({ plan, placeId, options }) =>
+    compareLamps(options, { plan, weather: weatherOf(plan), placeId, cache }),
   ways: ({ plan, wish }, id) =>
     findWays(plan, weatherOf(plan), wish, { cache, onWay: (way) => tell({ kind: 'way', id, way }) }),
 };

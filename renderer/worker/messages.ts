@@ -23,7 +23,10 @@ export interface WeatherMessage {
 export interface Requests {
   season: { ask: { plan: Plan }; answer: SeasonResult };
   night: { ask: { plan: Plan; input: NightInput }; answer: NightResult };
-  lamps: { ask: { plan: Plan; placeId: string; options: readonly LampOption[] }; answer: readonly LampComparison[] };
+  lamps: {
+    ask: { plan: Plan; placeId: string; options: readonly LampOption[] };
+    answer: readonly LampComparison[];
+  };
   ways: { ask: { plan: Plan; wish: Wish }; answer: WaysResult };
 }
 export type RequestName = keyof Requests;

@@ -10,10 +10,26 @@ type Matrix = readonly [Triple, Triple, Triple];
  * simulation of color vision deficiency", IEEE TVCG 15(6), matrices for severity 1.0 (from memory; rows sum to 1).
  */
 const sights: Record<string, Matrix> = {
-  full: [[1, 0, 0], [0, 1, 0], [0, 0, 1]],
-  protanopia: [[0.152286, 1.052583, -0.204868], [0.114503, 0.786281, 0.099216], [-0.003882, -0.048116, 1.051998]],
-  deuteranopia: [[0.367322, 0.860646, -0.227968], [0.280085, 0.672501, 0.047413], [-0.01182, 0.04294, 0.968881]],
-  tritanopia: [[1.255528, -0.076749, -0.178779], [-0.078411, 0.930809, 0.147602], [0.004733, 0.691367, 0.3039]],
+  full: [
+    [1, 0, 0],
+    [0, 1, 0],
+    [0, 0, 1],
+  ],
+  protanopia: [
+    [0.152286, 1.052583, -0.204868],
+    [0.114503, 0.786281, 0.099216],
+    [-0.003882, -0.048116, 1.051998],
+  ],
+  deuteranopia: [
+    [0.367322, 0.860646, -0.227968],
+    [0.280085, 0.672501, 0.047413],
+    [-0.01182, 0.04294, 0.968881],
+  ],
+  tritanopia: [
+    [1.255528, -0.076749, -0.178779],
+    [-0.078411, 0.930809, 0.147602],
+    [0.004733, 0.691367, 0.3039],
+  ],
 };
 
 /** OKLab of linear sRGB (Ottosson 2020, bottosson.github.io/posts/oklab; from memory). */
@@ -30,7 +46,8 @@ function okLab([red, green, blue]: Triple): Triple {
 
 function seen(hex: string, sight: Matrix): Triple {
   const rgb = linearRgb(hex);
-  const channel = (row: Triple) => Math.min(1, Math.max(0, row[0] * rgb[0] + row[1] * rgb[1] + row[2] * rgb[2]));
+  const channel = (row: Triple) =>
+    Math.min(1, Math.max(0, row[0] * rgb[0] + row[1] * rgb[1] + row[2] * rgb[2]));
   return okLab([channel(sight[0]), channel(sight[1]), channel(sight[2])]);
 }
 
@@ -53,7 +70,8 @@ function closestPair(theme: 'light' | 'dark', sight: Matrix) {
 /** Read from the project root, where every test runs. */
 const css = readFileSync('renderer/styles/theme.css', 'utf8');
 const [lightCss, darkCss] = css.split(":root[data-theme='dark']");
-const custom = (text: string, name: string) => new RegExp(`--${name}: (#[0-9a-f]{6});`).exec(text)?.[1] ?? 'missing';
+const custom = (text: string, name: string) =>
+  new RegExp(`--${name}: (#[0-9a-f]{6});`).exec(text)?.[1] ?? 'missing';
 
 describe.each([
   ['light', lightCss],
@@ -66,7 +84,8 @@ describe.each([
   });
 
   it('lets the letter be read on every state', () => {
-    for (const mark of stateMarks) expect(contrast(mark[theme], inkOn(mark[theme])), mark.id).toBeGreaterThan(4.5);
+    for (const mark of stateMarks)
+      expect(contrast(mark[theme], inkOn(mark[theme])), mark.id).toBeGreaterThan(4.5);
   });
 
   it('has the colours of theme.css', () => {
@@ -98,6 +117,7 @@ describe('palette', () => {
   });
 
   it('keeps white white whatever the sight', () => {
-    for (const sight of Object.values(sights)) for (const row of sight) expect(row[0] + row[1] + row[2]).toBeCloseTo(1, 5);
+    for (const sight of Object.values(sights))
+      for (const row of sight) expect(row[0] + row[1] + row[2]).toBeCloseTo(1, 5);
   });
 });

@@ -2,8 +2,9 @@ import { cloudTransmission, coverFromTransmission, standardPressure } from '../s
 import { fillGaps } from './gaps.ts';
 import { dewPointOfHumidity } from './humidity.ts';
 import type { RawTable } from './raw-table.ts';
-import { clearSkyEmissivity, coverFromLongWave, skyEmissivity, skyLongWave } from './sky.ts';
-import { splitHour, sunHour, type FileHeader, type Station } from './sun-hours.ts';
+import { fillLongWave } from './long-wave.ts';
+import { coverFromLongWave } from './sky.ts';
+import { clearHour, splitHour, sunHour, type FileHeader, type Station } from './sun-hours.ts';
 import { sunClock } from './sun-clock.ts';
 import {
   hoursOfYear,
@@ -30,7 +31,7 @@ export function completeYear(table: RawTable, header: FileHeader, notes: string[
   completeRadiation(table, header, radiationStart, problems, notes);
   if (problems.length > 0) return { ok: false, problems };
   completeCloud(table, header, radiationStart, notes);
-  const skyLongWaveFrom = completeLongWave(table, header, startMs, notes);
+  const skyLongWaveFrom = fillLongWave(columns, header, startMs, notes);
   const weather: WeatherYear = {
     name: header.name,
     origin: header.origin,
@@ -139,7 +140,7 @@ function fillGlobal(
   for (let i = 0; i < hoursOfYear; i++) if (Number.isNaN(global[i])) gaps = true;
   if (!gaps) return;
   for (let i = 0; i < hoursOfYear; i++) {
-    const sky = sunHour(beginMs + i * 3_600_000, station).clearGlobal;
+    const sky = clearHour(beginMs + i * 3_600_000, station);
     clear.set(i, sky);
     share[i] = sky > 1 ? global[i] / sky : Number.isNaN(global[i]) ? NaN : 0.5;
   }
@@ -162,7 +163,7 @@ function completeCloud(table: RawTable, station: Station, beginMs: number, notes
       cloudCover[i] = coverFromLongWave(longWave[i], dryBulb[i], dewPoint[i]);
       continue;
     }
-    const clear = sunHour(beginMs + i * 3_600_000, station).clearGlobal;
+    const clear = clearHour(beginMs + i * 3_600_000, station);
     // By night and at low sun the last cover seen by day stands.
     if (clear > 50)
       cover = coverFromTransmission(Math.max(cloudTransmission(1), globalHorizontal[i] / clear));
@@ -170,24 +171,4 @@ function completeCloud(table: RawTable, station: Station, beginMs: number, notes
   }
   if (computed > 0)
     notes.push(`${computed} hours of cloud cover estimated from long-wave or global radiation.`);
-}
-
-/** Missing long-wave by Berdahl & Martin 1984 with the cloud cover; returns where each hour's value comes from. */
-function completeLongWave(table: RawTable, station: Station, startMs: number, notes: string[]): Uint8Array {
-  const { skyLongWave: longWave, dryBulb, dewPoint, pressure, cloudCover } = table.columns;
-  const from = new Uint8Array(hoursOfYear);
-  let computed = 0;
-  for (let i = 0; i < hoursOfYear; i++) {
-    if (!Number.isNaN(longWave[i])) continue;
-    const solarHour = (((startMs / 3_600_000 + i + 0.5 + station.longitude / 15) % 24) + 24) % 24;
-    const clear = clearSkyEmissivity(dewPoint[i], solarHour, pressure[i]);
-    longWave[i] = skyLongWave(dryBulb[i], skyEmissivity(clear, cloudCover[i]));
-    from[i] = 1;
-    computed++;
-  }
-  if (computed > 0)
-    notes.push(
-      `${computed} hours of sky long-wave computed from dew point and cloud (Berdahl & Martin 1984).`,
-    );
-  return from;
 }

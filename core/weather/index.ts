@@ -16,3 +16,17 @@ export { groundFromWeather, groundTemperature, usualDiffusivity, type GroundWave
 export { randomStream, type RandomStream } from './random.ts';
 export * from './humidity.ts';
 export * from './sky.ts';
+export { weatherFromNormals } from './from-normals.ts';
+export { type ClimateNormals, type MonthNormalsInput } from './normals.ts';
+export { dailyFromMonthly } from './monthly.ts';
+export {
+  daytime,
+  diurnalTemperature,
+  nighttime,
+  partonLogan,
+  type DiurnalDay,
+  type DiurnalShape,
+} from './diurnal.ts';
+export { hourlyShare } from './hourly-radiation.ts';
+export { nightWeather, type NightForecast, type NightOptions } from './night.ts';
+export { planeSteps, type PlaneStepOptions, type PlaneSteps } from './plane-steps.ts';

@@ -1,4 +1,13 @@
-import { clearSky, dayOfYear, lowestBeamZenith, splitGlobal, sunPosition } from '../sun/index.ts';
+import {
+  clearSky,
+  dayOfYear,
+  extraterrestrialNormalOfDay,
+  localSun,
+  lowestBeamZenith,
+  refraction,
+  solarCoordinates,
+  splitGlobal,
+} from '../sun/index.ts';
 
 /** Where a file's hours are, for its sun. */
 export interface Station {
@@ -22,8 +31,6 @@ export interface SunHour {
   readonly lit: number;
   /** Apparent zenith of the mean sine of elevation over the sunlit part [degrees]. */
   readonly zenith: number;
-  /** Cloudless global radiation, mean over the hour [W m⁻²]. */
-  readonly clearGlobal: number;
 }
 
 const parts = 6;
@@ -32,16 +39,26 @@ const parts = 6;
 export function sunHour(beginMs: number, station: Station): SunHour {
   let lit = 0;
   let sine = 0;
-  let clearGlobal = 0;
+  // Declination and equation of time hardly move within the hour: one ephemeris serves it.
+  const sun = solarCoordinates(beginMs + 1_800_000);
   for (let k = 0; k < parts; k++) {
-    const sun = sunPosition(beginMs + ((k + 0.5) / parts) * 3_600_000, station);
-    if (!(sun.apparentZenith < 90)) continue;
+    const turned = station.longitude + ((k + 0.5) / parts - 0.5) * 15;
+    const bare = localSun(sun, station.latitude, turned).elevation;
+    const elevation = bare + refraction(bare, 101325, 10);
+    if (!(elevation > 0)) continue;
     lit++;
-    sine += Math.cos((sun.apparentZenith * Math.PI) / 180);
-    clearGlobal += clearSky(sun, station).globalHorizontal;
+    sine += Math.sin((elevation * Math.PI) / 180);
   }
   const zenith = lit === 0 ? 90 : (Math.acos(sine / lit) * 180) / Math.PI;
-  return { lit: lit / parts, zenith, clearGlobal: clearGlobal / parts };
+  return { lit: lit / parts, zenith };
+}
+
+/** Cloudless global radiation, mean over the hour that begins at `beginMs` [W m⁻²]. */
+export function clearHour(beginMs: number, station: Station): number {
+  const sun = sunHour(beginMs, station);
+  if (sun.lit === 0) return 0;
+  const extraterrestrialNormal = extraterrestrialNormalOfDay(dayOfYear(beginMs));
+  return clearSky({ apparentZenith: sun.zenith, extraterrestrialNormal }, station).globalHorizontal * sun.lit;
 }
 
 /**
@@ -54,8 +71,9 @@ export function splitHour(
   station: Station,
 ): { beam: number; diffuse: number } {
   const sun = sunHour(beginMs, station);
-  if (!(global > 0) || sun.lit === 0 || !(sun.zenith < lowestBeamZenith))
+  if (!(global > 0) || sun.lit === 0 || !(sun.zenith < lowestBeamZenith)) {
     return { beam: 0, diffuse: Math.max(0, global) };
+  }
   const split = splitGlobal(global / sun.lit, sun.zenith, dayOfYear(beginMs));
   return { beam: split.beamNormal * sun.lit, diffuse: split.diffuseHorizontal * sun.lit };
 }

@@ -18,10 +18,13 @@ const quiet = [
   '--no-pings',
 ];
 
+/** One language for every run: under `LANG=C` the browser would report `en-US@posix`, which is no language tag. */
+const env = { ...process.env, LC_ALL: 'en_GB.UTF-8' };
+
 /** Linux on x64 takes the browser that an npm package carries; elsewhere an installed Chrome is used. */
 export async function launchBrowser(): Promise<Browser> {
   if (process.platform === 'linux' && process.arch === 'x64') {
-    return playwright.launch({ executablePath: await chromium.executablePath(), args: quiet });
+    return playwright.launch({ executablePath: await chromium.executablePath(), args: quiet, env });
   }
-  return playwright.launch({ channel: 'chrome', args: quiet });
+  return playwright.launch({ channel: 'chrome', args: quiet, env });
 }

@@ -16,6 +16,19 @@ export function dateOf(season: SeasonDates, day: number): string {
   return new Date(Date.parse(`${season.startDate}T00:00:00Z`) + day * dayMs).toISOString().slice(0, 10);
 }
 
+/** Refuses what is no date before a season is run for it. */
+export function checkDateForm(option: string, text: string | null): void {
+  const full = text?.length === 5 ? `2025-${text}` : text;
+  if (full === null || isCalendarDate(full)) return;
+  throw new WrongUse(`--${option}: expected a date as YYYY-MM-DD or MM-DD, got ${text}`);
+}
+
+/** True for a date that is in the calendar, YYYY-MM-DD. */
+export function isCalendarDate(text: string): boolean {
+  const ms = Date.parse(`${text}T00:00:00Z`);
+  return Number.isFinite(ms) && new Date(ms).toISOString().slice(0, 10) === text;
+}
+
 /** The days that two dates name (MM-DD, or YYYY-MM-DD inside the season); the whole season by default. */
 export function spanOf(season: SeasonDates, from: string | null, to: string | null): Span {
   const span = {

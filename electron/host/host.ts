@@ -42,9 +42,9 @@ export function createHost(context: HostContext): (name: string, input: unknown)
   return (name, input) => {
     if (!isCallName(name))
       return refused({ code: 'unknown-call', message: `There is no call named ${name.slice(0, 60)}.` });
-    const checked = v.safeParse(contract[name].input, input);
-    if (!checked.success) return refused({ code: 'refused', ...inputProblems(name, checked.issues) });
     try {
+      const checked = v.safeParse(contract[name].input, input);
+      if (!checked.success) return refused({ code: 'refused', ...inputProblems(name, checked.issues) });
       const call = calls[name] as (input: unknown) => unknown;
       return { ok: true, value: call(checked.output) };
     } catch (error) {

@@ -21,8 +21,7 @@ export function readWeatherFile(name: string, bytes: Uint8Array): FileReading {
     return { ok: false, message: `${name} is not a weather file that Winterbench reads.`, problems };
   }
   const reading = format === 'epw' ? readEpwBytes(bytes) : readTmy3(new TextDecoder('latin1').decode(bytes));
-  if (reading.ok)
-    return { ok: true, weather: reading.weather, summary: summaryOf(name, reading.weather, format) };
+  if (reading.ok) return { ok: true, weather: reading.weather, summary: summaryOf(reading.weather, format) };
   const shown = reading.problems.slice(0, mostProblems);
   const problems = shown.map(({ line, message }) => ({ path: line > 0 ? `line ${line}` : '', message }));
   const left = reading.problems.length - shown.length;
@@ -37,9 +36,8 @@ function formatOf(bytes: Uint8Array): WeatherRecord['format'] | null {
   return /^"?Date \(MM\/DD\/YYYY\)/i.test(second) ? 'tmy3' : null;
 }
 
-function summaryOf(fileName: string, weather: WeatherYear, format: WeatherRecord['format']): WeatherSummary {
-  const name = /^(unknown)?$/i.test(weather.name.trim()) ? fileName : weather.name;
-  const { latitude, longitude, elevation, notes } = weather;
+function summaryOf(weather: WeatherYear, format: WeatherRecord['format']): WeatherSummary {
+  const { name, latitude, longitude, elevation, notes } = weather;
   const sum = (values: Float64Array) => values.reduce((total, value) => total + value, 0);
   return {
     name,

@@ -4,7 +4,7 @@ import type { PlaceSeason, SeasonResult } from '../../../core/index.ts';
 import { planFile, weatherFor } from '../files.ts';
 import { readOptions, textOption } from '../options.ts';
 import { rounded, serialise } from '../serialise.ts';
-import { cutTo, dateOf, spanOf } from '../span.ts';
+import { checkDateForm, cutTo, dateOf, spanOf } from '../span.ts';
 import type { Span } from '../span.ts';
 import type { World } from '../world.ts';
 
@@ -18,9 +18,13 @@ const options = {
 /** `season PLAN`: the whole season, or with `--csv` a row a day and place. */
 export function season(words: readonly string[], world: World): void {
   const given = readOptions(words, options, ['PLAN']);
+  const from = textOption(given, 'from');
+  const to = textOption(given, 'to');
+  checkDateForm('from', from);
+  checkDateForm('to', to);
   const plan = planFile(world, given.positionals[0]);
   const result = runSeason(plan, weatherFor(world, plan, textOption(given, 'weather')));
-  const span = spanOf(result, textOption(given, 'from'), textOption(given, 'to'));
+  const span = spanOf(result, from, to);
   if (given.values['csv'] === true) world.out(csv(result, span));
   else
     world.out(

@@ -3,6 +3,7 @@ import { bytesOf } from '../files.ts';
 import { neededNumber, neededText, readOptions } from '../options.ts';
 import { RefusedInput } from '../outcome.ts';
 import { serialise } from '../serialise.ts';
+import { isCalendarDate } from '../span.ts';
 import type { World } from '../world.ts';
 
 const options = {
@@ -42,10 +43,4 @@ function instantOf(line: string, number: number, path: string): number {
     throw new RefusedInput(`${path} cannot be used.`, [{ path: `line ${number}`, message }]);
   }
   return epochMs;
-}
-
-/** True for a date that is in the calendar, YYYY-MM-DD. */
-export function isCalendarDate(text: string): boolean {
-  const ms = Date.parse(`${text}T00:00:00Z`);
-  return Number.isFinite(ms) && new Date(ms).toISOString().slice(0, 10) === text;
 }

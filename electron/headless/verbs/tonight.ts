@@ -3,8 +3,8 @@ import { planFile, weatherFor } from '../files.ts';
 import { neededNumber, numberOption, readOptions, textOption } from '../options.ts';
 import { WrongUse } from '../outcome.ts';
 import { serialise } from '../serialise.ts';
+import { isCalendarDate } from '../span.ts';
 import type { World } from '../world.ts';
-import { isCalendarDate } from './sun.ts';
 
 const options = {
   dusk: { type: 'string' },

@@ -1,13 +1,8 @@
-import { existsSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { demonstrationPlan } from '../../../core/index.ts';
+import { describeWithData } from '../../support/shared-data.ts';
 import { terminal } from './terminal.ts';
-
-const weatherFolder = join(import.meta.dirname, '../../../../shared/data/weather');
-const epwFile = join(weatherFolder, 'sand-point-55N.epw');
-const hasWeather = existsSync(epwFile);
-if (!hasWeather) console.log(`skipped: no weather files in ${weatherFolder}`);
 
 const plan = JSON.parse(JSON.stringify(demonstrationPlan)) as Record<string, never> &
   typeof demonstrationPlan;
@@ -67,8 +62,8 @@ describe('a plan that is wrong', () => {
   });
 });
 
-describe.skipIf(!hasWeather)('a weather file that is wrong', () => {
-  const text = hasWeather ? readFileSync(epwFile, 'latin1') : '';
+describeWithData('weather/sand-point-55N.epw', 'a weather file that is wrong', (file) => {
+  const text = readFileSync(file, 'latin1');
   const lines = text.split(/\r?\n/);
   const changed = (line: number, words: string) =>
     lines.map((old, index) => (index === line - 1 ? words : old)).join('\n');

@@ -1,10 +1,8 @@
-import { existsSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { parsePlan } from '../../../core/index.ts';
+import { describeWithData } from '../../support/shared-data.ts';
 import { terminal } from './terminal.ts';
 
-const epwFile = join(import.meta.dirname, '../../../../shared/data/weather/sand-point-55N.epw');
 const demo = terminal(['demo']).out;
 const files = { 'plan.json': demo, 'at.txt': '2026-12-21T12:00:00Z\n1782043200000\n' };
 
@@ -15,6 +13,10 @@ function result(words: readonly string[]) {
   expect(ran.code).toBe(0);
   return JSON.parse(ran.out);
 }
+
+let whole: ReturnType<typeof terminal> | null = null;
+/** The demonstration's season, run once for all tests that only look at it. */
+const wholeSeason = () => (whole ??= terminal(['season', 'plan.json'], files));
 
 describe('verbs', () => {
   it('demo prints a plan that can be given back', () => {
@@ -28,7 +30,7 @@ describe('verbs', () => {
   });
 
   it('season gives every place for 365 days, and the same bytes for the same plan', () => {
-    const once = terminal(['season', 'plan.json'], files);
+    const once = wholeSeason();
     const season = JSON.parse(once.out);
     expect(season.places.map((place: { placeId: string }) => place.placeId)).toEqual(
       JSON.parse(demo).places.map((place: { id: string }) => place.id),
@@ -38,7 +40,7 @@ describe('verbs', () => {
   });
 
   it('season cuts the series to the days asked for and leaves the totals', () => {
-    const whole = result(['season', 'plan.json']);
+    const whole = JSON.parse(wholeSeason().out);
     const part = result(['season', 'plan.json', '--from', '12-01', '--to', '12-10']);
     expect(part.from.slice(5)).toBe('12-01');
     expect(part.places[0].daily.airLeast).toEqual(whole.places[0].daily.airLeast.slice(122, 132));
@@ -57,12 +59,6 @@ describe('verbs', () => {
     expect(rows).toHaveLength(1 + 2 * JSON.parse(demo).places.length);
     expect(rows[0]).toMatch(/^date,place,airLeast,.*,states$/);
     expect(new Set(rows.map((row) => row.split(',').length)).size).toBe(1);
-  });
-
-  it.skipIf(!existsSync(epwFile))('season takes a weather file', () => {
-    const ran = terminal(['season', 'plan.json', '--weather', epwFile], files);
-    expect(ran.code).toBe(0);
-    expect(JSON.parse(ran.out).weatherName).not.toBe(result(['season', 'plan.json']).weatherName);
   });
 
   it('tonight answers for every place, with the date of the evening where none is given', () => {
@@ -124,5 +120,13 @@ describe('verbs', () => {
     // Solstice noon near 7° W: the sun stands 90 − 54 − 23.4 = 12.6° high; half an hour from its highest it lacks under 0.5°.
     expect(90 - rows[0].zenith).toBeGreaterThan(12.1);
     expect(90 - rows[0].zenith).toBeLessThan(12.6);
+  });
+});
+
+describeWithData('weather/sand-point-55N.epw', 'verbs with a weather file', (file) => {
+  it('season runs on it', () => {
+    const ran = terminal(['season', 'plan.json', '--weather', file], files);
+    expect(ran.code).toBe(0);
+    expect(JSON.parse(ran.out).weatherName).not.toBe(JSON.parse(wholeSeason().out).weatherName);
   });
 });

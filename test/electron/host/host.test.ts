@@ -1,4 +1,3 @@
-import type { Database } from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { demonstrationPlan } from '../../../core/index.ts';
 import type { Plan } from '../../../core/index.ts';
@@ -6,6 +5,7 @@ import { callNames, longestPlanText } from '../../../electron/contract.ts';
 import type { CallInput, CallName, CallOutput, HostFailure } from '../../../electron/contract.ts';
 import { createHost } from '../../../electron/host/host.ts';
 import { openStore } from '../../../electron/host/store/open.ts';
+import type { OpenStore } from '../../../electron/host/store/open.ts';
 import { storeOn } from '../../../electron/host/store/store.ts';
 import type { Store } from '../../../electron/host/store/store.ts';
 import { useFolder } from '../store/folder.ts';
@@ -13,7 +13,7 @@ import { useFolder } from '../store/folder.ts';
 const newFolder = useFolder();
 let folder: string;
 let clock: number;
-let database: Database;
+let database: OpenStore['database'];
 let store: Store;
 let answer: ReturnType<typeof createHost>;
 

@@ -32,8 +32,19 @@ export interface Thresholds {
   readonly warmSlowEnds: number;
 }
 
-/** Works out a group's thresholds from its curve. */
+const known = new WeakMap<GroupNumbers, Thresholds>();
+
+/** A group's thresholds from its curve; worked out once for each set of numbers, which never change. */
 export function thresholdsOf(group: GroupNumbers): Thresholds {
+  let thresholds = known.get(group);
+  if (thresholds === undefined) {
+    thresholds = workOut(group);
+    known.set(group, thresholds);
+  }
+  return thresholds;
+}
+
+function workOut(group: GroupNumbers): Thresholds {
   const warmSlow = Math.min(group.slowAbove, temperatureAt(group, growingEnds, 'warm'));
   return {
     coldBegins: temperatureAt(group, restBegins, 'cool'),

@@ -59,6 +59,16 @@ describe('flower after a cool rest', () => {
     expect(warmed.window?.from).toBeLessThan(60 + 42 + 10);
     expect(outlook('echeveria', [...rest, ...repeat(6, 60)], 12, 14).window).toBeNull();
   });
+  it('a cactus warmed to 12 °C is past its rest but not awake: no flower yet', () => {
+    const rest = repeat(6, 60);
+    expect(outlook('desert-cacti', [...rest, ...repeat(12, 60)], 12, 25)).toMatchObject({
+      metOn: 55,
+      window: null,
+    });
+    expect(outlook('desert-cacti', [...rest, ...repeat(22, 60)], 12, 25).window?.from).toBeGreaterThan(
+      60 + 21,
+    );
+  });
   it('says so where no rule is known', () =>
     expect(outlook('aeonium', repeat(12, 60), 12).cue).toBe('unknown'));
   it('finds the days in which two groups flower together, or none', () => {

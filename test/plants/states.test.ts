@@ -91,6 +91,10 @@ describe('each state is reached and left, and names what holds it', () => {
     const warm = runPlants(numbersOf('echeveria'), noWarmNights, flat);
     expect([stateIdOn(warm), limitOn(warm, 39)]).toEqual(['slow', 'heat']);
     expect(warm.marginKelvin[39]).toBeCloseTo(-1.5, 1);
+    // Light index 0.90 under a temperature index of 0.95: still heat, for the light is good.
+    const early = steady(40, 23.2, 10);
+    early.meanNightLeaf.fill(19);
+    expect(limitOn(runPlants(numbersOf('echeveria', { slowAbove: 22.5 }), early, flat), 39)).toBe('heat');
   });
 
   it('names day length where it alone keeps a growing plant from flower', () => {
@@ -99,6 +103,10 @@ describe('each state is reached and left, and names what holds it', () => {
     expect(limitOn(runPlants(numbersOf('kalanchoe'), long, flat), 29)).toBe('day-length');
     long.photoperiod.fill(10);
     expect(limitOn(runPlants(numbersOf('kalanchoe'), long, flat), 29)).toBe('none');
+    const cool = steady(30, 17, 14);
+    expect(limitOn(runPlants(numbersOf('lettuce'), cool, flat), 29)).toBe('day-length');
+    cool.photoperiod.fill(15);
+    expect(limitOn(runPlants(numbersOf('lettuce'), cool, flat), 29)).toBe('none');
   });
 });
 
@@ -138,6 +146,10 @@ describe('rules of the trade on single groups (common practice, no source)', () 
       expect(stateIdOn(result, 20), id).toBe('resting-cold');
       expect(stateIdOn(result), id).not.toBe('resting-cold');
     }
+  });
+  it('a series from 1 October finds Lithops still moist from September, and dry some weeks on', () => {
+    const result = runPlants(numbersOf('lithops'), steady(40, 20, 30), { cyclic: false, firstSeasonDay: 61 });
+    expect([stateIdOn(result, 0), result.wet[0], stateIdOn(result)]).toEqual(['growing', 1, 'resting-dry']);
   });
   it('Lithops is dry in winter and watered in early summer; Conophytum the other way about', () => {
     const year = steady(365, 20, 30);

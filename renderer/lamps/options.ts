@@ -20,6 +20,10 @@ export interface LampDraft {
 
 export const mostOptions = 6;
 
+/** Where a place has no lamp yet: recent LED [W m⁻²] and the area one lamp lights [m²]. Common practice, no source. */
+const wattsOnSquareMetre = 75;
+const areaOfOneLamp = 0.6;
+
 /** `HH:MM` of minutes after midnight; 24:00 only for a lamp that never goes off. */
 function clock(minutes: number): string {
   const wrapped = minutes === 1440 ? 1440 : ((minutes % 1440) + 1440) % 1440;
@@ -80,7 +84,12 @@ export function draftOf(lamp: Lamp, id: string): LampDraft {
 export function withTechnology(draft: LampDraft, technologyId: string): LampDraft {
   const technology = lampTechnologies.find((one) => one.id === technologyId);
   if (!technology) throw new Error(`expected a known lamp technology, got ${technologyId}`);
-  return { ...draft, technology: technology.id, name: technology.name, efficacy: technology.efficacy.typical };
+  return {
+    ...draft,
+    technology: technology.id,
+    name: technology.name,
+    efficacy: technology.efficacy.typical,
+  };
 }
 
 /** What a lamp of these watts may cost to buy, from the catalogue's price a watt; a start for the user's own price. */
@@ -96,19 +105,30 @@ export function firstDrafts(place: Place): LampDraft[] {
     const like = draftOf(there, 'option-2');
     return [
       { ...like, name: `${like.name}, 2 h longer`, hours: Math.min(24, like.hours + 2), price: 0 },
-      { ...like, id: 'option-3', name: `${like.name}, twice the watts`, watts: like.watts * 2, price: usualPrice({ ...like, watts: like.watts * 2 }) },
+      {
+        ...like,
+        id: 'option-3',
+        name: `${like.name}, twice the watts`,
+        watts: like.watts * 2,
+        price: usualPrice({ ...like, watts: like.watts * 2 }),
+      },
     ];
   }
-  const shape = { count: 1, height: 0.4, hours: 12, onMinutes: 420, length: 0.4, width: 0.4 };
-  const blank = { ...shape, id: 'option-2', name: '', technology: '', watts: 40, efficacy: 1, price: 0 };
+  const count = Math.max(1, Math.round(place.growingArea / areaOfOneLamp));
+  const watts = Math.max(5, Math.round((place.growingArea * wattsOnSquareMetre) / count / 5) * 5);
+  const shape = { count, height: 0.4, hours: 12, onMinutes: 420, length: 0.4, width: 0.4 };
+  const blank = { ...shape, id: 'option-2', name: '', technology: '', watts, efficacy: 1, price: 0 };
   const small = withTechnology(blank, lampTechnologies[0].id);
-  const large = { ...small, id: 'option-3', name: `${small.name}, twice the watts`, watts: 80 };
+  const large = { ...small, id: 'option-3', name: `${small.name}, twice the watts`, watts: watts * 2 };
   return [small, large].map((draft) => ({ ...draft, price: usualPrice(draft) }));
 }
 
 /** The first option is always what is there, bought already; the drafts follow. */
 export function optionsOf(place: Place, drafts: readonly LampDraft[]): LampOption[] {
-  const there = { name: place.lamps.length > 0 ? 'What is there' : 'No lamp, as now', lamps: place.lamps.map((lamp) => ({ ...lamp, price: 0 })) };
+  const there = {
+    name: place.lamps.length > 0 ? 'What is there' : 'No lamp, as now',
+    lamps: place.lamps.map((lamp) => ({ ...lamp, price: 0 })),
+  };
   return [there, ...drafts.map((draft) => ({ name: draft.name, lamps: [lampOf(draft)] }))];
 }
 
@@ -128,12 +148,21 @@ export function coarse(comparison: LampComparison, across: number, down: number)
       let sum = 0;
       let count = 0;
       for (let row = Math.floor((j * rows) / down); row < Math.ceil(((j + 1) * rows) / down); row++) {
-        for (let column = Math.floor((i * columns) / across); column < Math.ceil(((i + 1) * columns) / across); column++) {
+        for (
+          let column = Math.floor((i * columns) / across);
+          column < Math.ceil(((i + 1) * columns) / across);
+          column++
+        ) {
           sum += map[row * columns + column];
           count += 1;
         }
       }
-      cells.push({ key: j * across + i, x: (i + 0.5) / across, y: (j + 0.5) / down, value: count > 0 ? sum / count : 0 });
+      cells.push({
+        key: j * across + i,
+        x: (i + 0.5) / across,
+        y: (j + 0.5) / down,
+        value: count > 0 ? sum / count : 0,
+      });
     }
   }
   return cells;

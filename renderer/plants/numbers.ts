@@ -29,14 +29,41 @@ export interface NumberSection {
 }
 
 type Range = readonly [number, number];
-const degrees = (name: GroupNumberName, words: string, [least, most]: Range, above?: GroupNumberName, below?: GroupNumberName): NumberRow => ({
-  name, words, unit: '°C', least, most, above, below,
+const degrees = (
+  name: GroupNumberName,
+  words: string,
+  [least, most]: Range,
+  above?: GroupNumberName,
+  below?: GroupNumberName,
+): NumberRow => ({
+  name,
+  words,
+  unit: '°C',
+  least,
+  most,
+  above,
+  below,
 });
-const light = (name: GroupNumberName, words: string, above?: GroupNumberName, below?: GroupNumberName): NumberRow => ({
-  name, words, unit: 'mol', least: 0.1, most: 80, above, below,
+const light = (
+  name: GroupNumberName,
+  words: string,
+  above?: GroupNumberName,
+  below?: GroupNumberName,
+): NumberRow => ({
+  name,
+  words,
+  unit: 'mol',
+  least: 0.1,
+  most: 80,
+  above,
+  below,
 });
 const time = (name: GroupNumberName, words: string, unit: 'days' | 'weeks', most: number): NumberRow => ({
-  name, words, unit, least: 0.5, most,
+  name,
+  words,
+  unit,
+  least: 0.5,
+  most,
 });
 
 /** All numbers of a group that are quantities, as a grower would look for them. */
@@ -99,7 +126,10 @@ export const numberSections: readonly NumberSection[] = [
 export function rangeOf(row: NumberRow, numbers: GroupNumbers): [number, number] {
   const low = row.above === undefined ? null : numbers[row.above];
   const high = row.below === undefined ? null : numbers[row.below];
-  return [low === null ? row.least : Math.max(row.least, low), high === null ? row.most : Math.min(row.most, high)];
+  return [
+    low === null ? row.least : Math.max(row.least, low),
+    high === null ? row.most : Math.min(row.most, high),
+  ];
 }
 
 /** The plan with one number of a group set to the user's own value, or back to the catalogue's where `value` is null. */

@@ -8,7 +8,9 @@ export function workingText(working: Explanation): string {
     working.formula,
     '',
     'From',
-    ...working.inputs.map(({ name, value, unit, origin }) => `  ${name}: ${value}${unit ? ` ${unit}` : ''} (${origin})`),
+    ...working.inputs.map(
+      ({ name, value, unit, origin }) => `  ${name}: ${value}${unit ? ` ${unit}` : ''} (${origin})`,
+    ),
     ...(working.steps.length > 0 ? ['', 'On the way', ...working.steps.map((step) => `  ${step}`)] : []),
     '',
     working.result,

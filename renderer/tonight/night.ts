@@ -57,7 +57,14 @@ export function worthwhile(acts: readonly CheapAct[]): CheapAct[] {
 
 /** The lowest and highest temperature [°C] a place's chart has to show; at least 8 K apart, far-off limits left out. */
 export function nightExtent(night: NightResult, place: PlaceNight): [number, number] {
-  const series = [night.outdoor, place.air, place.leaf, place.airUnheated, place.airColdForecast, place.airWarmForecast];
+  const series = [
+    night.outdoor,
+    place.air,
+    place.leaf,
+    place.airUnheated,
+    place.airColdForecast,
+    place.airWarmForecast,
+  ];
   const least = Math.min(...series.map((values) => values.reduce((a, b) => Math.min(a, b), Infinity)));
   const most = Math.max(...series.map((values) => values.reduce((a, b) => Math.max(a, b), -Infinity)));
   const limits = place.lots.map((lot) => lot.limit).filter((limit) => limit > least - 4);
@@ -89,13 +96,17 @@ export function limitLines(place: PlaceNight, plan: Plan): { limit: number; name
     byLimit.set(limit, [...(byLimit.get(limit) ?? []), name]);
   }
   return [...byLimit]
-    .map(([limit, names]) => ({ limit, names: names.length > 2 ? `${names[0]} and ${names.length - 1} more` : names.join(', ') }))
+    .map(([limit, names]) => ({
+      limit,
+      names: names.length > 2 ? `${names[0]} and ${names.length - 1} more` : names.join(', '),
+    }))
     .sort((a, b) => b.limit - a.limit);
 }
 
 /** What to say of the heaters: need against what is there, and until when they hold. */
 export function heaterWords(place: PlaceNight, timeZone: string, power: (watts: number) => string): string {
-  if (place.powerNeeded <= 0) return place.powerThere > 0 ? `Not needed (${power(place.powerThere)} there)` : 'None needed';
+  if (place.powerNeeded <= 0)
+    return place.powerThere > 0 ? `Not needed (${power(place.powerThere)} there)` : 'None needed';
   const need = `Needs ${power(place.powerNeeded)}`;
   if (place.powerThere <= 0) return `${need}; no heater here`;
   if (place.failsAtMs !== null) {
@@ -112,7 +123,9 @@ export function heaterCautions(kinds: readonly string[]): string[] {
       'Flame inside: keep a gap open for fresh air, stand it level and clear of film, fleece and leaves, and never sleep beside it. Fumes kill; fit a carbon monoxide alarm.',
     );
   }
-  if (kinds.some((kind) => kind === 'fan' || kind === 'tubular' || kind === 'oil-filled' || kind === 'heat-mat')) {
+  if (
+    kinds.some((kind) => kind === 'fan' || kind === 'tubular' || kind === 'oil-filled' || kind === 'heat-mat')
+  ) {
     cautions.push(
       'Electric heat among water: an outdoor-rated socket behind a residual-current device, no coiled or chained leads, nothing draped over the heater.',
     );

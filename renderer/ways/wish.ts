@@ -24,8 +24,16 @@ export interface WishDraft {
 }
 
 /** A first wish: the selected lot (or the first) kept growing through the eight darkest weeks. */
-export function firstWish(plan: Plan, season: SeasonResult | null, lotId: string | null, placeId: string | null): WishDraft {
-  const lot = plan.lots.find((one) => one.id === lotId) ?? plan.lots.find((one) => one.place === placeId) ?? plan.lots[0];
+export function firstWish(
+  plan: Plan,
+  season: SeasonResult | null,
+  lotId: string | null,
+  placeId: string | null,
+): WishDraft {
+  const lot =
+    plan.lots.find((one) => one.id === lotId) ??
+    plan.lots.find((one) => one.place === placeId) ??
+    plan.lots[0];
   const middle = season ? Math.round((season.winterFrom + season.winterTo) / 2) : 143;
   return {
     kind: 'keep-growing',
@@ -46,10 +54,14 @@ export function wishOf(draft: WishDraft, plan: Plan): Wish | null {
   const lotThere = plan.lots.some((lot) => lot.id === lotId);
   const placeThere = plan.places.some((place) => place.id === placeId);
   if (kind === 'keep-growing') {
-    return lotThere && draft.toDay >= draft.fromDay ? { kind, lotId, fromDay: draft.fromDay, toDay: draft.toDay } : null;
+    return lotThere && draft.toDay >= draft.fromDay
+      ? { kind, lotId, fromDay: draft.fromDay, toDay: draft.toDay }
+      : null;
   }
-  if (kind === 'safe-rest') return lotThere ? { kind, lotId, neverBelow: draft.neverBelow, weeks: draft.weeks } : null;
-  if (kind === 'hold-temperature') return placeThere ? { kind, placeId, temperature: draft.temperature } : null;
+  if (kind === 'safe-rest')
+    return lotThere ? { kind, lotId, neverBelow: draft.neverBelow, weeks: draft.weeks } : null;
+  if (kind === 'hold-temperature')
+    return placeThere ? { kind, placeId, temperature: draft.temperature } : null;
   return placeThere ? { kind, placeId, least: draft.least } : null;
 }
 
@@ -86,6 +98,7 @@ export function shiftWords(shift: StateShift): string {
     .sort((a, b) => b.days - a.days)
     .map(({ days, name }) => `${Math.abs(days)} ${days > 0 ? 'more' : 'fewer'} days ${name}`);
   const hours = Math.round(shift.frostHours);
-  if (hours !== 0) parts.push(`${Math.abs(hours)} ${hours > 0 ? 'more' : 'fewer'} hours below the frost limit`);
+  if (hours !== 0)
+    parts.push(`${Math.abs(hours)} ${hours > 0 ? 'more' : 'fewer'} hours below the frost limit`);
   return parts.join(', ');
 }

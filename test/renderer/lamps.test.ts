@@ -19,8 +19,14 @@ const tunnel = demonstrationPlan.places.find((place) => place.id === 'tunnel')!;
 describe('an option', () => {
   it('is a lamp that a plan accepts, for each technology and through midnight', () => {
     for (const { id } of lampTechnologies) {
-      const draft = { ...withTechnology(draftOf(tent.lamps[0], 'option-2'), id), onMinutes: 20 * 60, hours: 11.5 };
-      const places = demonstrationPlan.places.map((one) => (one.id === tent.id ? { ...one, lamps: [lampOf(draft)] } : one));
+      const draft = {
+        ...withTechnology(draftOf(tent.lamps[0], 'option-2'), id),
+        onMinutes: 20 * 60,
+        hours: 11.5,
+      };
+      const places = demonstrationPlan.places.map((one) =>
+        one.id === tent.id ? { ...one, lamps: [lampOf(draft)] } : one,
+      );
       expect(parsePlan({ ...demonstrationPlan, places })).toMatchObject({ ok: true });
     }
   });
@@ -49,7 +55,9 @@ describe('the options', () => {
   it('start with no lamp where there is none', () => {
     const options = optionsOf(tunnel, firstDrafts(tunnel));
     expect(options[0]).toEqual({ name: 'No lamp, as now', lamps: [] });
-    expect(options[1].lamps[0].watts).toBeGreaterThan(0);
+    const [{ watts, count }] = options[1].lamps;
+    expect(count).toBe(12); // one for about 0.6 m² of the tunnel's 7 m²
+    expect(Math.abs((watts * count) / tunnel.growingArea - 75)).toBeLessThan(4); // 75 W m⁻², rounded to 5 W a lamp
   });
   it('never share an identifier', () => {
     const drafts = firstDrafts(tent);

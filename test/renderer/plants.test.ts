@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { demonstrationPlan, groupNumberNames, groupNumbers, parsePlan, plantGroup, plantGroups } from '../../core/index.ts';
+import {
+  demonstrationPlan,
+  groupNumberNames,
+  groupNumbers,
+  parsePlan,
+  plantGroup,
+  plantGroups,
+} from '../../core/index.ts';
 import type { SeasonResult } from '../../core/index.ts';
 import { midWinterOf } from '../../renderer/plants/midwinter.ts';
 import { habits, numberSections, numbersIn, rangeOf, withNumber } from '../../renderer/plants/numbers.ts';
@@ -49,12 +56,20 @@ describe('mid-winter of a lot', () => {
     const state = new Uint8Array(365).fill(2);
     state.fill(6, 150, 156);
     const lot = { lotId: 'echeverias', groupId: 'echeveria', placeId: 'bright-tent', state };
-    const leafMean = Float64Array.from({ length: 365 }, (_, day) => (day >= 138 && day < 166 ? 10 + (day % 2) : 99));
+    const leafMean = Float64Array.from({ length: 365 }, (_, day) =>
+      day >= 138 && day < 166 ? 10 + (day % 2) : 99,
+    );
     const season = {
       winterFrom: 61,
       winterTo: 243,
       days: 365,
-      places: [{ placeId: 'bright-tent', daily: { leafMean, daylight: series(1), lampLight: series(8) }, lots: [lot] }],
+      places: [
+        {
+          placeId: 'bright-tent',
+          daily: { leafMean, daylight: series(1), lampLight: series(8) },
+          lots: [lot],
+        },
+      ],
     } as unknown as SeasonResult;
     const [found, ...others] = midWinterOf(demonstrationPlan, season, 'echeveria');
     expect(others).toEqual([]);

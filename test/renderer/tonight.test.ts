@@ -48,7 +48,15 @@ function place(change: Partial<PlaceNight> = {}): PlaceNight {
 
 function night(places: PlaceNight[]): NightResult {
   const input = firstNight(demonstrationPlan, '2026-01-12');
-  return { startMs: Date.UTC(2026, 0, 12, 16), stepMinutes: 15, n: 57, outdoor: flat(-3), skyTemperature: flat(-20), input, places };
+  return {
+    startMs: Date.UTC(2026, 0, 12, 16),
+    stepMinutes: 15,
+    n: 57,
+    outdoor: flat(-3),
+    skyTemperature: flat(-20),
+    input,
+    places,
+  };
 }
 
 describe('the forecast', () => {
@@ -56,7 +64,8 @@ describe('the forecast', () => {
     for (let oktas = 0; oktas <= 8; oktas++) {
       expect(cloudChoices.filter((choice) => oktas >= choice.from && oktas <= choice.to)).toHaveLength(1);
     }
-    for (const choice of cloudChoices) expect(choice.oktas >= choice.from && choice.oktas <= choice.to).toBe(true);
+    for (const choice of cloudChoices)
+      expect(choice.oktas >= choice.from && choice.oktas <= choice.to).toBe(true);
   });
   it('begins with the low of a usual winter at the site', () => {
     expect(firstNight(demonstrationPlan, '2026-01-12').low).toBe(-5.5);
@@ -76,7 +85,11 @@ describe('the forecast', () => {
 describe('the words', () => {
   it('say until when the heater holds, by the clock of the site', () => {
     const failsAtMs = Date.UTC(2026, 0, 13, 3, 40);
-    const words = heaterWords(place({ powerNeeded: 2400, powerThere: 2000, failsAtMs }), 'Europe/Berlin', power);
+    const words = heaterWords(
+      place({ powerNeeded: 2400, powerThere: 2000, failsAtMs }),
+      'Europe/Berlin',
+      power,
+    );
     expect(words).toBe('Needs 2400 W, has 2000 W: holds until 04:40');
   });
   it('tell a missing heater from one that is not needed', () => {
@@ -127,8 +140,17 @@ describe('the chart', () => {
     expect(nightExtent(night([]), place({ lots }))).toEqual([-3.5, 4.5]);
   });
   it('draws one line for lots that share a limit', () => {
-    const lot = (lotId: string, limit: number) => ({ lotId, groupId: 'echeveria', limit, leastLeaf: 1, margin: 1 });
-    const lines = limitLines(place({ lots: [lot('echeverias', -1), lot('spare-echeverias', -1.02), lot('lemons', 1)] }), demonstrationPlan);
+    const lot = (lotId: string, limit: number) => ({
+      lotId,
+      groupId: 'echeveria',
+      limit,
+      leastLeaf: 1,
+      margin: 1,
+    });
+    const lines = limitLines(
+      place({ lots: [lot('echeverias', -1), lot('spare-echeverias', -1.02), lot('lemons', 1)] }),
+      demonstrationPlan,
+    );
     expect(lines).toEqual([
       { limit: 1, names: 'Two lemons in tubs' },
       { limit: -1, names: 'Echeverias, Spare echeverias' },

@@ -1,7 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { demonstrationPlan } from '../../core/index.ts';
 import type { Way } from '../../core/index.ts';
-import { firstWish, ranked, sentence, shiftWords, weekChoices, wishKinds, wishOf } from '../../renderer/ways/wish.ts';
+import {
+  firstWish,
+  ranked,
+  sentence,
+  shiftWords,
+  weekChoices,
+  wishKinds,
+  wishOf,
+} from '../../renderer/ways/wish.ts';
 
 const draft = firstWish(demonstrationPlan, null, null, null);
 
@@ -10,7 +18,10 @@ describe('a wish', () => {
     for (const { id } of wishKinds) expect(wishOf({ ...draft, kind: id }, demonstrationPlan)?.kind).toBe(id);
   });
   it('is about the selected plants, or the plants of the selected place', () => {
-    expect(firstWish(demonstrationPlan, null, 'haworthias', null)).toMatchObject({ lotId: 'haworthias', placeId: 'window' });
+    expect(firstWish(demonstrationPlan, null, 'haworthias', null)).toMatchObject({
+      lotId: 'haworthias',
+      placeId: 'window',
+    });
     expect(firstWish(demonstrationPlan, null, null, 'tunnel').lotId).toBe('houseleeks');
   });
   it('is not asked of plants that are gone, nor of a span that ends before it begins', () => {

@@ -11,7 +11,18 @@ it('writes a working out with every input, its origin, the steps and the method'
     source: 'handbook sum',
   });
   expect(text.split('\n')).toEqual([
-    'Heat loss of the tunnel', '', 'Q = Σ U A ΔT', '', 'From', '  Area: 24 m² (the plan)', '', 'On the way',
-    '  24 m² × 6 W m⁻² K⁻¹ = 144 W K⁻¹', '', '1,440 W', '', 'Method: handbook sum',
+    'Heat loss of the tunnel',
+    '',
+    'Q = Σ U A ΔT',
+    '',
+    'From',
+    '  Area: 24 m² (the plan)',
+    '',
+    'On the way',
+    '  24 m² × 6 W m⁻² K⁻¹ = 144 W K⁻¹',
+    '',
+    '1,440 W',
+    '',
+    'Method: handbook sum',
   ]);
 });

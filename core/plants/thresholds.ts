@@ -10,11 +10,12 @@ export const restBegins = 0.45;
 export const restEnds = 0.55;
 export const growingBegins = 0.7;
 export const growingEnds = 0.6;
-/** Light as a share of its threshold at which a lack begins and ends, and growing begins and ends. */
-export const lackBegins = 0.95;
-export const lackEnds = 1.05;
+/** Light as a share of its threshold at which a lack begins and ends, and growing begins and ends: wide enough that a
+ * few dull or bright days in a window do not turn the state about (chosen by test, no source). */
+export const lackBegins = 0.9;
+export const lackEnds = 1.1;
 export const goodBegins = 1;
-export const goodEnds = 0.85;
+export const goodEnds = 0.75;
 /** Share of moisture left in the mix, 0–1, at which the plant begins to rest dry. Common practice, no source. */
 export const dryBegins = 0.3;
 /** Nights must stay above this for a warm day to count towards heat rest [°C] (threshold collection, placeholder). */

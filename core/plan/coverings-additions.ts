@@ -177,7 +177,7 @@ export const open: Covering = {
     normalTransmittance: figure(1, 'nothing in the way', 'high'),
     parTransmittance: figure(1, 'nothing in the way', 'high'),
     reflectance: negligible,
-    refractiveIndex: figure(1, 'air', 'high'),
+    refractiveIndex: figure(1, 'refractive index of air', 'high'),
     curveLayers: 0,
   },
   heatCapacity: negligible,

@@ -1,0 +1,50 @@
+import { parsePlan } from '../../core/index.ts';
+import type { Place, Plan } from '../../core/index.ts';
+import type { Bench } from '../state/bench.svelte.ts';
+
+/** Changes a place: `words` name the change for undo, `key` joins changes of one field made in a row. */
+export type EditPlace = (words: string, part: Partial<Place>, key?: string) => void;
+
+/**
+ * Keeps a change where the plan stays sound; gives null then, else why it was refused. The fields refuse wrong
+ * values themselves, so a refusal here means that two fields no longer fit each other.
+ */
+export function keepSound(bench: Bench, words: string, change: (plan: Plan) => Plan, key?: string): string | null {
+  const reading = parsePlan(change(bench.plan));
+  if (!reading.ok) return `Not kept: ${reading.problems[0].message}.`;
+  bench.update(words, () => reading.plan, key);
+  return null;
+}
+
+export function withPlace(plan: Plan, placeId: string, part: Partial<Place>): Plan {
+  return { ...plan, places: plan.places.map((place) => (place.id === placeId ? { ...place, ...part } : place)) };
+}
+
+/** An identifier made from words that is not in use yet. */
+export function freshId(words: string, taken: readonly string[]): string {
+  const plain = words
+    .normalize('NFKD')
+    .toLowerCase()
+    .replaceAll(/[^a-z0-9]+/g, '-')
+    .replaceAll(/^-+|-+$/g, '')
+    .slice(0, 48);
+  const stem = plain === '' ? 'item' : plain;
+  let id = stem;
+  for (let number = 2; taken.includes(id); number += 1) id = `${stem}-${number}`;
+  return id;
+}
+
+/** A name that no other thing in the list bears: `Tent`, `Tent 2`. */
+export function freshName(name: string, taken: readonly string[]): string {
+  let fresh = name;
+  for (let number = 2; taken.includes(fresh); number += 1) fresh = `${name} ${number}`;
+  return fresh;
+}
+
+export function replaced<T>(list: readonly T[], index: number, part: Partial<T>): T[] {
+  return list.map((item, i) => (i === index ? { ...item, ...part } : item));
+}
+
+export function without<T>(list: readonly T[], index: number): T[] {
+  return list.filter((_, i) => i !== index);
+}

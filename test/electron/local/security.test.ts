@@ -1,15 +1,12 @@
-import { createServer as createHttpServer, request } from 'node:http';
-import type { IncomingHttpHeaders, Server } from 'node:http';
+import { request } from 'node:http';
+import type { IncomingHttpHeaders } from 'node:http';
 import { mkdirSync, writeFileSync } from 'node:fs';
-import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
-import { getRequestListener } from '@hono/node-server';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Answer } from '../../../electron/contract.ts';
 import { contentSecurityPolicy } from '../../../electron/host/page.ts';
-import { createGuard } from '../../../electron/local/guard.ts';
-import { createServer } from '../../../electron/local/server.ts';
 import { useFolder } from '../store/folder.ts';
+import { serveShell } from './serve.ts';
 
 interface Reply {
   readonly status: number;
@@ -19,7 +16,7 @@ interface Reply {
 
 const newFolder = useFolder();
 const call = vi.fn(async (): Promise<Answer> => ({ ok: true, value: 'done' }));
-let server: Server;
+let served: Awaited<ReturnType<typeof serveShell>>;
 let port: number;
 let address: string;
 let another: () => string;
@@ -32,23 +29,12 @@ beforeEach(async () => {
   writeFileSync(join(folder, '..', 'secret.txt'), 'secret');
   writeFileSync(join(folder, '.hidden'), 'hidden');
   call.mockClear();
-  server = createHttpServer();
-  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
-  port = (server.address() as AddressInfo).port;
-  const guard = createGuard(port);
-  server.on(
-    'request',
-    getRequestListener(
-      createServer({ host: { call, close: async () => {} }, guard, rendererFolder: folder }).fetch,
-    ),
-  );
-  address = guard.address();
-  another = guard.address;
+  served = await serveShell(folder, call);
+  port = served.port;
+  another = served.address;
+  address = another();
 });
-afterEach(() => {
-  server.closeAllConnections();
-  return new Promise((resolve) => server.close(resolve));
-});
+afterEach(() => served.close());
 
 /** `fetch` sets Host itself; these tests need to set it wrong. */
 function send(path: string, headers: Record<string, string> = {}, method = 'GET', body = ''): Promise<Reply> {

@@ -8,12 +8,16 @@ import { mainCode, weekFigures } from './weekly.ts';
 export interface LotWeek {
   readonly state: number;
   readonly limiting: number;
+  /** True where what holds it is not said by the state's name already. */
+  readonly held: boolean;
   /** What it would take for the next better state; '' where nothing. */
   readonly margin: string;
   readonly watering: string;
   readonly harm: string;
 }
 
+/** The limiting factor that a state's name tells: resting from cold, heat, dark, and held dry; 0 where none. */
+const statesThatSayWhy = [0, 0, 1, 2, 3, 4, 0];
 const wateringByCode = ['Water when dry.', 'Water sparingly.', 'No water.'];
 
 function marginWords(kelvin: number, mol: number, units: UnitPreferences): string {
@@ -43,9 +47,11 @@ export function lotWeek(lot: LotSeason, week: number, units: UnitPreferences): L
     mol += lot.marginLight[day];
     count += 1;
   }
+  const limiting = mainCode(lot.limiting, from, to);
   return {
     state,
-    limiting: mainCode(lot.limiting, from, to),
+    limiting,
+    held: limiting > 0 && statesThatSayWhy[state] !== limiting,
     margin: marginWords(kelvin / count, mol / count, units),
     watering: wateringByCode[mainCode(lot.watering, from, to)],
     harm: harmWords(lot, week),

@@ -1,7 +1,9 @@
 import { getContext, setContext } from 'svelte';
 import type { Lot, Place, PlaceSeason, Plan, SeasonResult } from '../../core/index.ts';
 import type { Host, PlanDocument, Start } from '../../electron/contract.ts';
+import { parsePlan } from '../../core/index.ts';
 import { Engine } from './engine.ts';
+import { HostError } from './host.ts';
 import { PreferencesState } from './preferences.svelte.ts';
 import type { UnitPreferences } from './units.ts';
 
@@ -15,6 +17,8 @@ export interface Selection {
 const longestWords = 200;
 
 function wordsOf(error: unknown): string {
+  if (error instanceof HostError && error.failure.problems?.length)
+    return `${error.message} ${error.failure.problems.map((problem) => problem.message).join('; ')}`;
   return error instanceof Error ? error.message : String(error);
 }
 
@@ -124,7 +128,12 @@ export class Bench {
 
   /** Makes and keeps a change to the plan: shown at once, saved through the host, the season run anew. */
   update(words: string, change: (plan: Plan) => Plan, mergeKey?: string): void {
-    const plan = change(this.plan);
+    const reading = parsePlan(change(this.plan));
+    if (!reading.ok) {
+      this.error = `${words}: ${reading.problems[0].message}`;
+      return;
+    }
+    const plan = reading.plan;
     if (this.#trial) this.#clearTrial();
     this.#plan = plan;
     this.#epoch += 1;
@@ -220,10 +229,21 @@ export class Bench {
     const words = what.length > longestWords ? `${what.slice(0, longestWords - 1)}…` : what;
     this.#saving = this.#saving.then(() =>
       this.#guarded(async () => {
-        const document = await this.host.savePlan({ id, plan, words, mergeKey });
-        if (this.#document?.id === id) this.#document = document;
+        try {
+          const document = await this.host.savePlan({ id, plan, words, mergeKey });
+          if (this.#document?.id === id) this.#document = document;
+        } catch (error) {
+          await this.#takeBack(plan, error);
+        }
       }),
     );
+  }
+
+  /** A change the host refused is taken back to what is stored; what could not be written stays on the bench. */
+  async #takeBack(plan: Plan, error: unknown): Promise<never> {
+    const refused = error instanceof HostError && error.failure.code === 'refused';
+    if (refused && this.#document && this.#plan === plan) await this.#adopt(this.#document);
+    throw error;
   }
 
   async #guarded(work: () => Promise<void>) {

@@ -9,7 +9,14 @@ import {
   weatherFromPlan,
 } from '../../core/index.ts';
 import type { Plan, SeasonCache, WeatherReading, WeatherYear } from '../../core/index.ts';
-import type { FromWorker, RequestMessage, RequestName, Requests, ToWorker, WeatherMessage } from './messages.ts';
+import type {
+  FromWorker,
+  RequestMessage,
+  RequestName,
+  Requests,
+  ToWorker,
+  WeatherMessage,
+} from './messages.ts';
 
 /** The engine behind a message port: keeps the season's intermediate results and the weather between questions. */
 const files = new Map<string, WeatherReading>();

@@ -1,5 +1,6 @@
 import { nodeCount } from './nodes.ts';
 import type { Network } from './network.ts';
+import { saturationRatio } from './air.ts';
 
 /** What the outdoors, the clock and the devices give for one step; one object is refilled each step. */
 export interface Drive {
@@ -41,8 +42,9 @@ export interface HeatState {
   /** Inner face temperature of each surface [°C] and condensation on it in the last step [W]. */
   readonly face: Float64Array;
   readonly condensation: Float64Array;
-  /** Humidity ratio of the inside air [kg kg⁻¹]. */
+  /** Humidity ratio of the inside air, and that at saturation [kg kg⁻¹]. */
   humidity: number;
+  saturation: number;
   /** Evaporation of the last step [W latent]. */
   evaporation: number;
   /** Heat given by each heater in the last step [W]. */
@@ -79,6 +81,7 @@ export function initialState(network: Network, temperature: number, humidity: nu
     face: new Float64Array(m).fill(temperature),
     condensation: new Float64Array(m),
     humidity,
+    saturation: saturationRatio(temperature, network.pressure),
     evaporation: 0,
     heaterPower: new Float64Array(Math.max(1, network.heaters.length)),
     short: false,

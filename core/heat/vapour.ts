@@ -37,7 +37,8 @@ export function stepVapour(
     gain += transfer * saturationRatio(state.face[i], pressure);
     loss += transfer;
   }
-  const humidity = Math.min(gain / loss, saturationRatio(state.temperature[AIR], pressure));
+  state.saturation = saturationRatio(state.temperature[AIR], pressure);
+  const humidity = Math.min(gain / loss, state.saturation);
   state.humidity = humidity;
   state.evaporation = mixRatio > before ? evaporating * Math.max(0, mixRatio - humidity) * latentHeat : 0;
   state.condensing = false;
@@ -52,6 +53,6 @@ export function stepVapour(
 }
 
 /** Relative humidity of the inside air, 0–1. */
-export function relativeHumidity(network: Network, state: HeatState): number {
-  return Math.min(1, state.humidity / saturationRatio(state.temperature[AIR], network.pressure));
+export function relativeHumidity(state: HeatState): number {
+  return Math.min(1, state.humidity / state.saturation);
 }

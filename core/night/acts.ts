@@ -12,6 +12,9 @@ const canister = { litres: 20, temperature: 55 };
 /** Heat to warm it from a cold tap at 10 °C [kWh]. */
 const canisterHeat = (canister.litres * 4.186 * (canister.temperature - 10)) / 3600;
 
+/** Acts that lift the leaf by less than this are not worth going out for [K]. */
+const worthwhile = 0.1;
+
 /** What a grower can still do before dark, each with its effect on the least leaf temperature and its price tonight. */
 export function cheapActs(setting: NightSetting, lead: LeadIn, least: number): CheapAct[] {
   const { place, plan } = setting;
@@ -58,7 +61,7 @@ export function cheapActs(setting: NightSetting, lead: LeadIn, least: number): C
       cost: kwh * nightRate,
     });
   }
-  return acts.sort((a, b) => b.kelvin - a.kelvin);
+  return acts.filter((act) => act.kelvin >= worthwhile).sort((a, b) => b.kelvin - a.kelvin);
 }
 
 const smallHeater = { name: 'Small heater', power: 500, day: 3, night: 3, mat: false, fuel: 'electricity', vapour: 0 } as const;

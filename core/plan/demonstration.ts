@@ -169,7 +169,7 @@ const description = {
     { id: 'spare-echeverias', name: 'Spare echeverias', group: 'echeveria', place: 'dim-tent', area: 0.25 },
     { id: 'haworthias', name: 'Haworthias', group: 'haworthia', place: 'window', area: 0.15 },
     { id: 'window-echeverias', name: 'Echeverias on the sill', group: 'echeveria', place: 'window', area: 0.12 },
-    { id: 'conophytums', name: 'Conophytums', group: 'conophytum', place: 'bright-tent', area: 0.06, watering: 'dry' },
+    { id: 'conophytums', name: 'Conophytums', group: 'conophytum', place: 'bright-tent', area: 0.06 },
   ],
 };
 

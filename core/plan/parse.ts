@@ -3,12 +3,9 @@ import { planSchema } from './schema.ts';
 import type { Plan } from './schema.ts';
 import { references } from './references.ts';
 import { migratePlan } from './migrate.ts';
+import type { Problem } from './problem.ts';
 
-export interface Problem {
-  /** Dotted path into the plan, such as `places.2.shape.length`; empty for the plan as a whole. */
-  readonly path: string;
-  readonly message: string;
-}
+export type { Problem };
 
 export type PlanReading =
   | { readonly ok: true; readonly plan: Plan }

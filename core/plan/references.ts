@@ -1,12 +1,11 @@
-import type { Problem } from './parse.ts';
+import type { Problem } from './problem.ts';
 import type { Place, Plan } from './schema.ts';
 import { coverings } from './coverings.ts';
 import { lampTechnologies } from './lamps.ts';
-import { plantGroups } from './groups.ts';
+import { groupEditProblems, plantGroup } from './groups.ts';
 
 const coveringIds = new Set(coverings.map((each) => each.id));
 const technologyIds = new Set(lampTechnologies.map((each) => each.id));
-const groupIds = new Set(plantGroups.map((each) => each.id));
 
 /** Problems that a schema alone cannot see: names that point nowhere, twins, a place in a room that is not described. */
 export function references(plan: Plan): Problem[] {
@@ -17,10 +16,12 @@ export function references(plan: Plan): Problem[] {
   const placeIds = new Set(plan.places.map((place) => place.id));
   plan.lots.forEach((lot, index) => {
     if (!placeIds.has(lot.place)) problems.push(unknown(`lots.${index}.place`, 'place', lot.place));
-    if (!groupIds.has(lot.group)) problems.push(unknown(`lots.${index}.group`, 'plant group', lot.group));
+    if (plantGroup(lot.group) === null) problems.push(unknown(`lots.${index}.group`, 'plant group', lot.group));
   });
-  for (const group of Object.keys(plan.groupEdits)) {
-    if (!groupIds.has(group)) problems.push(unknown(`groupEdits.${group}`, 'plant group', group));
+  for (const [id, edits] of Object.entries(plan.groupEdits)) {
+    const group = plantGroup(id);
+    if (group === null) problems.push(unknown(`groupEdits.${id}`, 'plant group', id));
+    else for (const message of groupEditProblems(group, edits)) problems.push({ path: `groupEdits.${id}`, message });
   }
   return problems;
 }

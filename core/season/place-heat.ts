@@ -22,6 +22,9 @@ export interface PlaceRun {
   readonly wetness: number;
 }
 
+/** Screens and fleece stay on until the sun stands this high, and go on when it sinks below [degrees] (common practice, no source). */
+const drawnBelow = 5;
+
 export function preparePlaceRun(
   place: Place,
   year: SiteYear,
@@ -37,6 +40,7 @@ export function preparePlaceRun(
     return flags;
   };
   const { screen, fleece } = place;
+  const lowSun = (k: number) => year.steps.sunElevation[k] < drawnBelow;
   return {
     network: buildNetwork(place, year.site, year.pressure),
     lamps,
@@ -47,14 +51,14 @@ export function preparePlaceRun(
     screenClosed:
       screen === null
         ? null
-        : covered((k) => clock.sunUp[k] === 0 && (screen.closedWhen === 'night' || clock.nightLow[k] < screen.below)),
+        : covered((k) => lowSun(k) && (screen.closedWhen === 'night' || clock.nightLow[k] < screen.below)),
     fleeceLaid:
       fleece === null
         ? null
         : covered(
             (k) =>
               fleece.laidWhen === 'always' ||
-              (clock.sunUp[k] === 0 && (fleece.laidWhen === 'night' || clock.nightLow[k] < fleece.below)),
+              (lowSun(k) && (fleece.laidWhen === 'night' || clock.nightLow[k] < fleece.below)),
           ),
   };
 }
@@ -69,10 +73,7 @@ export function setDrive(drive: Drive, run: PlaceRun, year: SiteYear, k: number,
   drive.room = run.room === null ? drive.outdoor : run.room[k];
   drive.deepGround =
     run.network.groundConductance > 0 ? year.deepGround[Math.floor((k * clock.stepMinutes) / 1440)] : drive.room;
-  drive.roomHumidity = Math.min(
-    drive.humidity + roomMoistureExcess,
-    saturationRatio(drive.room, year.pressure),
-  );
+  drive.roomHumidity = run.room === null ? drive.humidity : roomHumidity(drive, year.pressure);
   const { light } = run;
   for (let i = 0; i < light.sunOnSurface.length; i++) drive.sunOnSurface[i] = light.sunOnSurface[i][k];
   drive.sunLeaf = light.sunLeaf[k];
@@ -96,6 +97,18 @@ export function setDrive(drive: Drive, run: PlaceRun, year: SiteYear, k: number,
   drive.fleeceLaid = run.fleeceLaid !== null && run.fleeceLaid[k] === 1;
   drive.wetness = run.wetness;
 }
+
+/** Humidity of a room: outdoors plus what people add, never above saturation; the last temperature's saturation is kept. */
+function roomHumidity(drive: Drive, pressure: number): number {
+  if (drive.room !== saturated.temperature || pressure !== saturated.pressure) {
+    saturated.temperature = drive.room;
+    saturated.pressure = pressure;
+    saturated.ratio = saturationRatio(drive.room, pressure);
+  }
+  return Math.min(drive.humidity + roomMoistureExcess, saturated.ratio);
+}
+
+const saturated = { temperature: NaN, pressure: NaN, ratio: NaN };
 
 /** Days run before the season's first day so that masses have forgotten their start. */
 const spinUpDays = 21;

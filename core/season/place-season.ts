@@ -94,7 +94,7 @@ export function runPlaceYear(
     sum.lampCost += lampCost;
     sum.fanCost += fanCost;
     series.cost[day] += lampCost + fanCost;
-    if (relativeHumidity(run.network, state) >= 0.9) reducer.hours(series.dampHours, day);
+    if (relativeHumidity(state) >= 0.9) reducer.hours(series.dampHours, day);
     if (state.condensing) reducer.hours(series.dewHours, day);
     if (state.short) reducer.hours(series.shortfallHours, day);
     ledger.step(index, drive, state);

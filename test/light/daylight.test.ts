@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { surfacesOf } from '../../core/fabric/index.ts';
-import { daylightSeries } from '../../core/light/index.ts';
+import { covering } from '../../core/plan/coverings.ts';
+import { daylightSeries, diffuseTransmittance } from '../../core/light/index.ts';
 import type { OutdoorSteps } from '../../core/weather/index.ts';
 import { emptySteps } from '../../core/weather/index.ts';
 import {
@@ -226,6 +227,28 @@ describe('single moments, by geometry', () => {
     const below = 4 * 0.7 * 600 * Math.cos((36 * Math.PI) / 180);
     const landed = light.benchSolar[0] * light.benchArea + light.wallSolar[0];
     expect(Math.abs(landed / (light.transmittedSolar[0] - below) - 1)).toBeLessThan(1e-6);
+  });
+
+  it('under an even sky what enters is area × view × hemispherical transmittance × frame and dirt', () => {
+    // The sun within 3° of the horizon: the sky is taken as even.
+    const light = daylightSeries(house, { albedo: 0, horizon: [] }, moment(180, 1, 0, 100));
+    const glass = diffuseTransmittance(covering('glass-3'));
+    let expected = 0;
+    for (const { transparent, area, skyView } of surfacesOf(house).surfaces) {
+      if (transparent) expected += area * skyView * 100 * glass * 0.9 * 0.95;
+    }
+    expect(Math.abs(light.transmittedSolar[0] / expected - 1)).toBeLessThan(1e-9);
+  });
+
+  it('light thrown back by the wall carries photons as the rest does', () => {
+    const steps = moment(180, 15, 500, 50);
+    const ratio = (wallReflectance: number) => {
+      const light = daylightSeries({ ...leanTo, wallReflectance }, site, steps);
+      return light.benchPhotons[0] / light.benchSolar[0];
+    };
+    // Glass passes photons better than the whole spectrum, by about 1.1; the two angles differ a little in it.
+    expect(Math.abs(ratio(0.8) / ratio(0) - 1)).toBeLessThan(0.01);
+    expect(ratio(0)).toBeGreaterThan(2.02);
   });
 
   it('a white back wall gives the bench more than a black one', () => {

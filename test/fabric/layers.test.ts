@@ -22,8 +22,9 @@ describe('layers', () => {
       emissivityOutside: 0.9,
       longWaveTransmittance: 0,
     };
-    expect(withInnerLayer(glass, inner)).toEqual({
-      resistance: 0.104,
+    const both = withInnerLayer(glass, inner);
+    expect(both.resistance).toBeCloseTo(0.104, 12);
+    expect(both).toMatchObject({
       emissivityInside: 0.4,
       emissivityOutside: 0.837,
       longWaveTransmittance: 0,
@@ -31,7 +32,7 @@ describe('layers', () => {
   });
 
   // By hand: reflected by glass 0.163, by the layer 0.1, between them 1/(1 − 0.0163) = 1.01657; passed to the glass
-  // 0.3 × 0.837 × 1.01657 = 0.25526; in parallel with 0.1: 1/(10 + 5.1 × 0.25526) = 0.088482.
+  // 0.3 × 0.837 × 1.01657 = 0.25526; in parallel with 0.1: 1/(10 + 5.1 × 0.25526) = 0.088481.
   it('a layer that lets long-wave by loses part of its resistance', () => {
     const inner = {
       resistance: 0.1,
@@ -40,7 +41,7 @@ describe('layers', () => {
       longWaveTransmittance: 0.3,
     };
     const both = withInnerLayer(glass, inner);
-    expect(both.resistance).toBeCloseTo(0.004 + 0.088482, 6);
+    expect(both.resistance).toBeCloseTo(0.004 + 0.088481, 6);
     expect(both.emissivityInside).toBeCloseTo(0.6 + 0.25526, 5);
     expect(both.longWaveTransmittance).toBe(0);
   });

@@ -23,13 +23,10 @@ export interface DirectionalGain {
   /** The same averaged over an even sky, weighted with the cosine to the receiver. */
   readonly skySolar: number;
   readonly skyPar: number;
-  /** Share of an even sky the receiver sees through its openings, as if nothing filled them, 0–1. */
-  readonly skyBare: number;
 }
 
-/** Light of one direction that reaches a receiver: the lit share, and the same times the transmittance in each band. */
+/** Light of one direction that reaches a receiver: the lit share times the transmittance in each band. */
 export interface Reached {
-  bare: number;
   solar: number;
   par: number;
 }
@@ -47,7 +44,6 @@ export function directionalGain(
       const cosine = normal[0] * toSun[0] + normal[1] * toSun[1] + normal[2] * toSun[2];
       if (!(cosine > 0) || polygon === null || polygon.length === 0) continue;
       const share = litArea(receiver, polygon, toSun) / receiver.area;
-      out.bare += share;
       out.solar += share * onCurve(solar, cosine);
       out.par += share * onCurve(par, cosine);
     }
@@ -63,15 +59,15 @@ export function tabledGain(
 ): DirectionalGain {
   const solar = new Float64Array(azimuths * elevations);
   const par = new Float64Array(azimuths * elevations);
-  const sums = { solar: 0, par: 0, bare: 0, weight: 0 };
-  const out: Reached = { bare: 0, solar: 0, par: 0 };
+  const sums = { solar: 0, par: 0, weight: 0 };
+  const out: Reached = { solar: 0, par: 0 };
   for (let a = 0; a < azimuths; a++) {
     const azimuth = (a * 360) / azimuths;
     const skyline = skylineAt(azimuth) * degree;
     for (let e = 0; e < elevations; e++) {
       const elevation = elevationOf(e);
       const world = direction(azimuth * degree, elevation);
-      out.bare = out.solar = out.par = 0;
+      out.solar = out.par = 0;
       reached(world, out);
       solar[a * elevations + e] = out.solar;
       par[a * elevations + e] = out.par;
@@ -81,11 +77,10 @@ export function tabledGain(
       if (elevation <= skyline) continue;
       sums.solar += weight * out.solar;
       sums.par += weight * out.par;
-      sums.bare += weight * out.bare;
     }
   }
   const share = (value: number) => (sums.weight > 0 ? value / sums.weight : 0);
-  return { solar, par, skySolar: share(sums.solar), skyPar: share(sums.par), skyBare: share(sums.bare) };
+  return { solar, par, skySolar: share(sums.solar), skyPar: share(sums.par) };
 }
 
 function direction(azimuth: number, elevation: number): Point {

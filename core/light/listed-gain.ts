@@ -23,7 +23,6 @@ export function listedGain(
     for (const { surface, solar, par } of openings) {
       const share = facing(surface) / outline;
       const cosine = facing(surface) / surface.area;
-      out.bare += share;
       out.solar += share * onCurve(solar, cosine);
       out.par += share * onCurve(par, cosine);
     }

@@ -1,4 +1,4 @@
-import type { Plan, SeasonResult, StateShift, Way, Wish } from '../../core/index.ts';
+import type { Lot, Plan, SeasonResult, StateShift, Way, Wish } from '../../core/index.ts';
 import { plantStates } from '../../core/index.ts';
 
 export type WishKind = Wish['kind'];
@@ -23,18 +23,33 @@ export interface WishDraft {
   readonly least: number;
 }
 
-/** A first wish: the selected lot (or the first) kept growing through the eight darkest weeks. */
+/** A lot under a lamp that does not grow in the middle of winter: the one most likely to be asked about. */
+function heldBack(plan: Plan, season: SeasonResult, middle: number): Lot | undefined {
+  const lit = new Set(plan.places.filter((place) => place.lamps.length > 0).map((place) => place.id));
+  const waiting = season.places
+    .filter((place) => lit.has(place.placeId))
+    .flatMap((place) => place.lots)
+    .filter((lot) => plantStates[lot.state[middle]].id !== 'growing');
+  const stands = (lotId: string) => plan.lots.find((lot) => lot.id === lotId && lot.watering !== 'dry');
+  return waiting.map((lot) => stands(lot.lotId)).find((lot) => lot !== undefined);
+}
+
+/**
+ * A first wish: growth through the eight darkest weeks for the selected lot, else for one that is held back
+ * under a lamp, else for one in the selected place.
+ */
 export function firstWish(
   plan: Plan,
   season: SeasonResult | null,
   lotId: string | null,
   placeId: string | null,
 ): WishDraft {
+  const middle = season ? Math.round((season.winterFrom + season.winterTo) / 2) : 143;
   const lot =
     plan.lots.find((one) => one.id === lotId) ??
+    (season ? heldBack(plan, season, middle) : undefined) ??
     plan.lots.find((one) => one.place === placeId) ??
     plan.lots[0];
-  const middle = season ? Math.round((season.winterFrom + season.winterTo) / 2) : 143;
   return {
     kind: 'keep-growing',
     lotId: lot?.id ?? '',

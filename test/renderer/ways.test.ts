@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { demonstrationPlan } from '../../core/index.ts';
-import type { Way } from '../../core/index.ts';
+import type { SeasonResult, Way } from '../../core/index.ts';
 import {
   firstWish,
   ranked,
@@ -23,6 +23,16 @@ describe('a wish', () => {
       placeId: 'window',
     });
     expect(firstWish(demonstrationPlan, null, null, 'tunnel').lotId).toBe('houseleeks');
+  });
+  it('is, with nothing selected, about plants under a lamp that do not grow in mid-winter and are not kept dry', () => {
+    const lot = (lotId: string, state: number) => ({ lotId, state: new Uint8Array(365).fill(state) });
+    const places = [
+      { placeId: 'lean-to', lots: [lot('lemons', 2)] },
+      { placeId: 'bright-tent', lots: [lot('echeverias', 0), lot('conophytums', 5)] },
+      { placeId: 'dim-tent', lots: [lot('spare-echeverias', 6)] },
+    ];
+    const season = { winterFrom: 61, winterTo: 243, places } as unknown as SeasonResult;
+    expect(firstWish(demonstrationPlan, season, null, 'lean-to').lotId).toBe('spare-echeverias');
   });
   it('is not asked of plants that are gone, nor of a span that ends before it begins', () => {
     expect(wishOf({ ...draft, lotId: 'gone' }, demonstrationPlan)).toBeNull();

@@ -1,4 +1,4 @@
-import { parsePlan } from '../../core/index.ts';
+import { parsePlan, plantGroups } from '../../core/index.ts';
 import type { Place, Plan } from '../../core/index.ts';
 import type { Bench } from '../state/bench.svelte.ts';
 
@@ -18,6 +18,13 @@ export function keepSound(bench: Bench, words: string, change: (plan: Plan) => P
 
 export function withPlace(plan: Plan, placeId: string, part: Partial<Place>): Plan {
   return { ...plan, places: plan.places.map((place) => (place.id === placeId ? { ...place, ...part } : place)) };
+}
+
+/** Name of a plant group of the catalogue; an unknown id is wrong use. */
+export function groupName(id: string): string {
+  const group = plantGroups.find((each) => each.id === id);
+  if (!group) throw new Error(`expected a plant group of the catalogue, got ${id}`);
+  return group.name;
 }
 
 /** An identifier made from words that is not in use yet. */

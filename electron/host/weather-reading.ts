@@ -36,18 +36,25 @@ function formatOf(bytes: Uint8Array): WeatherRecord['format'] | null {
   return /^"?Date \(MM\/DD\/YYYY\)/i.test(second) ? 'tmy3' : null;
 }
 
-function summaryOf(weather: WeatherYear, format: WeatherRecord['format']): WeatherSummary {
-  const { name, latitude, longitude, elevation, notes } = weather;
+/** What a weather year is, without its hours. */
+export function weatherSummary(weather: WeatherYear) {
+  const { name, origin, latitude, longitude, elevation, notes } = weather;
   const sum = (values: Float64Array) => values.reduce((total, value) => total + value, 0);
   return {
     name,
-    format,
+    origin,
     latitude,
     longitude,
     elevation,
-    notes,
+    /** Mean of the year [°C]. */
     meanTemperature: sum(weather.dryBulb) / weather.hours,
-    // Hourly means in W m⁻² are Wh m⁻² an hour.
+    /** Sum of the year on the horizontal [kWh m⁻²]; hourly means in W m⁻² are Wh m⁻² an hour. */
     globalRadiation: sum(weather.globalHorizontal) / 1000,
+    notes,
   };
+}
+
+function summaryOf(weather: WeatherYear, format: WeatherRecord['format']): WeatherSummary {
+  const { origin: _, ...summary } = weatherSummary(weather);
+  return { ...summary, format };
 }

@@ -31,7 +31,8 @@ export function createServer({ host, guard, rendererFolder }: ServerParts): Hono
     const { req } = context;
     for (const [name, value] of Object.entries(securityHeaders)) context.header(name, value);
     const entry = guard.admit({
-      method: req.method,
+      // Hono answers HEAD as GET; a HEAD must not use up the token.
+      method: req.raw.method,
       host: req.header('host'),
       origin: req.header('origin'),
       cookies: req.header('cookie'),

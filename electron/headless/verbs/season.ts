@@ -1,6 +1,7 @@
 import { csvFormatRows } from 'd3';
 import { plantStates, runSeason } from '../../../core/index.ts';
 import type { PlaceSeason, SeasonResult } from '../../../core/index.ts';
+import { weatherSummary } from '../../host/weather-reading.ts';
 import { planFile, weatherFor } from '../files.ts';
 import { readOptions, textOption } from '../options.ts';
 import { rounded, serialise } from '../serialise.ts';
@@ -23,13 +24,12 @@ export function season(words: readonly string[], world: World): void {
   checkDateForm('from', from);
   checkDateForm('to', to);
   const plan = planFile(world, given.positionals[0]);
-  const result = runSeason(plan, weatherFor(world, plan, textOption(given, 'weather')));
+  const weather = weatherFor(world, plan, textOption(given, 'weather'));
+  const result = runSeason(plan, weather);
   const span = spanOf(result, from, to);
-  if (given.values['csv'] === true) world.out(csv(result, span));
-  else
-    world.out(
-      serialise({ from: dateOf(result, span.from), to: dateOf(result, span.to), ...cutTo(result, span) }),
-    );
+  if (given.values['csv'] === true) return world.out(csv(result, span));
+  const dates = { from: dateOf(result, span.from), to: dateOf(result, span.to) };
+  world.out(serialise({ ...dates, weather: weatherSummary(weather), ...cutTo(result, span) }));
 }
 
 /** Series by name and the state of each lot; units are those of the engine's `DailySeries`. */

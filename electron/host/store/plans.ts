@@ -90,7 +90,7 @@ export function planTable(database: Database, now: () => number) {
 
   /** True where the change joins the one before: same key, just now, and nothing undone since. */
   function joins(id: string, last: VersionRow, mergeKey: string | null, nowMs: number): boolean {
-    if (mergeKey === null || last.merge_key !== mergeKey || last.number === 1) return false;
+    if (mergeKey === null || last.merge_key !== mergeKey) return false;
     return nowMs - last.saved_ms <= mergeWithinMs && version.get(id, last.number + 1) === undefined;
   }
 

@@ -48,7 +48,13 @@ export async function startHost(workerFile: URL, setting: HostSetting): Promise<
       const ticket = nextTicket++;
       const { promise, resolve } = deferred<Answer>();
       waiting.set(ticket, resolve);
-      send({ kind: 'call', ticket, name, input });
+      try {
+        send({ kind: 'call', ticket, name, input });
+      } catch (error) {
+        // Nested beyond what can be copied to another thread, or something that cannot be copied at all.
+        waiting.delete(ticket);
+        return Promise.resolve(unsendable(error));
+      }
       return promise;
     },
     async close() {
@@ -68,4 +74,9 @@ function deferred<T>() {
 const stopped = (why: string): Answer => ({
   ok: false,
   error: { code: 'internal', message: `Winterbench's store has stopped (${why}). Start Winterbench again.` },
+});
+
+const unsendable = (error: unknown): Answer => ({
+  ok: false,
+  error: { code: 'refused', message: `What was sent cannot be read (${String(error)}).` },
 });

@@ -123,10 +123,30 @@ describe('verbs', () => {
   });
 });
 
-describeWithData('weather/sand-point-55N.epw', 'verbs with a weather file', (file) => {
-  it('season runs on it', () => {
-    const ran = terminal(['season', 'plan.json', '--weather', file], files);
-    expect(ran.code).toBe(0);
-    expect(JSON.parse(ran.out).weatherName).not.toBe(JSON.parse(wholeSeason().out).weatherName);
+/** Mean [°C] and global radiation [kWh m⁻²] of ../shared/data/README.md to the digits given there; Denver has none. */
+const weatherFiles: [string, number | null, number | null][] = [
+  ['sand-point-55N.epw', 4.4, 829],
+  ['sand-point-55N.tmy3.csv', 4.4, 829],
+  ['quillayute-48N.epw', 9.6, 1099],
+  ['international-falls-49N.epw', 3.4, 1261],
+  ['san-francisco-38N.epw', 13.8, 1716],
+  ['las-vegas-36N.epw', 19.8, 2032],
+  ['pvgis-45N-8E.epw', 13.6, 1436],
+  ['denver-standard140.epw', null, null],
+];
+for (const [name, mean, global] of weatherFiles) {
+  describeWithData(`weather/${name}`, `season on ${name}`, (file) => {
+    it('is whole, and its weather has the mean and the radiation that are known', () => {
+      const ran = terminal(['season', 'plan.json', '--weather', file], files);
+      expect(ran.code).toBe(0);
+      const { weather, weatherName, places, days } = JSON.parse(ran.out);
+      expect(weather.name).toBe(weatherName);
+      // Half of the last digit given.
+      if (mean !== null) expect(Math.abs(weather.meanTemperature - mean)).toBeLessThanOrEqual(0.051);
+      if (global !== null) expect(Math.abs(weather.globalRadiation - global)).toBeLessThanOrEqual(0.51);
+      for (const place of places) {
+        for (const series of Object.values<number[]>(place.daily)) expect(series).toHaveLength(days);
+      }
+    });
   });
-});
+}

@@ -32,7 +32,16 @@ describe('a wish', () => {
       { placeId: 'dim-tent', lots: [lot('spare-echeverias', 6)] },
     ];
     const season = { winterFrom: 61, winterTo: 243, places } as unknown as SeasonResult;
-    expect(firstWish(demonstrationPlan, season, null, 'lean-to').lotId).toBe('spare-echeverias');
+    const dry = demonstrationPlan.lots.map((one) =>
+      one.id === 'conophytums' ? { ...one, watering: 'dry' as const } : one,
+    );
+    expect(firstWish({ ...demonstrationPlan, lots: dry }, season, null, 'lean-to').lotId).toBe(
+      'spare-echeverias',
+    );
+    const watered = dry.map((one) => ({ ...one, watering: 'by-season' as const }));
+    expect(firstWish({ ...demonstrationPlan, lots: watered }, season, null, 'lean-to').lotId).toBe(
+      'conophytums',
+    );
   });
   it('is not asked of plants that are gone, nor of a span that ends before it begins', () => {
     expect(wishOf({ ...draft, lotId: 'gone' }, demonstrationPlan)).toBeNull();

@@ -213,14 +213,10 @@ export class Bench {
   async #run(plan: Plan) {
     const epoch = this.#epoch;
     this.#running += 1;
-    try {
-      const season = await this.engine.season(plan);
-      if (!season || epoch !== this.#epoch) return;
-      this.#season = season;
-      this.error = null;
-    } finally {
-      this.#running -= 1;
-    }
+    const season = await this.engine.season(plan).finally(() => (this.#running -= 1));
+    if (!season || epoch !== this.#epoch) return;
+    this.#season = season;
+    this.error = null;
   }
 
   /** Saves follow one another, so that versions stand in the order the user made them. */

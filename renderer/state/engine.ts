@@ -10,6 +10,7 @@ import type {
   Wish,
 } from '../../core/index.ts';
 import type { Host } from '../../electron/contract.ts';
+import { unpackSeason } from '../worker/season-parcel.ts';
 import { EngineThread } from './engine-thread.ts';
 
 /**
@@ -26,6 +27,7 @@ export class Engine {
     refuse: (error: unknown) => void;
   } | null = null;
   #running = false;
+  #former: SeasonResult | null = null;
 
   constructor(host: Host) {
     this.#sheet = new EngineThread(host, 'sheet');
@@ -48,7 +50,9 @@ export class Engine {
     this.#waiting = null;
     this.#running = true;
     try {
-      settle(await this.#sheet.ask('season', { plan }));
+      const parcel = await this.#sheet.ask('season', { plan });
+      this.#former = unpackSeason(parcel, this.#former);
+      settle(this.#former);
     } catch (error) {
       refuse(error);
     } finally {

@@ -8,7 +8,8 @@ import {
   runSeason,
   weatherFromPlan,
 } from '../../core/index.ts';
-import type { Plan, SeasonCache, WeatherReading, WeatherYear } from '../../core/index.ts';
+import type { Plan, SeasonCache, SeasonResult, WeatherReading, WeatherYear } from '../../core/index.ts';
+import { packSeason } from './season-parcel.ts';
 import type {
   FromWorker,
   RequestMessage,
@@ -21,6 +22,8 @@ import type {
 /** The engine behind a message port: keeps the season's intermediate results and the weather between questions. */
 const files = new Map<string, WeatherReading>();
 const cache: SeasonCache = createSeasonCache();
+/** The season last sent; its places need not be sent again. */
+let former: SeasonResult | null = null;
 let normals: { readonly key: string; readonly weather: WeatherYear } | null = null;
 
 function tell(message: FromWorker) {
@@ -55,7 +58,12 @@ function weatherOf(plan: Plan): WeatherYear {
 type Answers = { [N in RequestName]: (ask: Requests[N]['ask'], id: number) => Requests[N]['answer'] };
 
 const answers: Answers = {
-  season: ({ plan }) => runSeason(plan, weatherOf(plan), cache),
+  season: ({ plan }) => {
+    const season = runSeason(plan, weatherOf(plan), cache);
+    const parcel = packSeason(season, former);
+    former = season;
+    return parcel;
+  },
   night: ({ plan, input }) => runNight(plan, input, weatherOf(plan), cache),
   lamps: ({ plan, placeId, options }) =>
     compareLamps(options, { plan, weather: weatherOf(plan), placeId, cache }),

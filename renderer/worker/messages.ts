@@ -4,11 +4,11 @@ import type {
   NightInput,
   NightResult,
   Plan,
-  SeasonResult,
   Way,
   WaysResult,
   Wish,
 } from '../../core/index.ts';
+import type { SeasonParcel } from './season-parcel.ts';
 
 /** Bytes of a weather file the plan refers to; sent once a worker before the first request that needs it. */
 export interface WeatherMessage {
@@ -21,7 +21,7 @@ export interface WeatherMessage {
 
 /** What can be asked of the engine, by name: what goes in, what comes out. */
 export interface Requests {
-  season: { ask: { plan: Plan }; answer: SeasonResult };
+  season: { ask: { plan: Plan }; answer: SeasonParcel };
   night: { ask: { plan: Plan; input: NightInput }; answer: NightResult };
   lamps: {
     ask: { plan: Plan; placeId: string; options: readonly LampOption[] };

@@ -32,7 +32,7 @@ export function createGuard(port: number) {
 
   function admit(knock: Knock): Entry {
     if (knock.host !== authority) return out(403, 'This address is not served here.');
-    const writes = knock.method !== 'GET' && knock.method !== 'HEAD';
+    const writes = knock.method !== 'GET';
     if (knock.origin !== undefined ? knock.origin !== origin : writes)
       return out(403, 'Not from another page.');
     if (hasCookie(knock.cookies, cookieName, session)) return { let: 'in' };

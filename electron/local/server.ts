@@ -24,15 +24,14 @@ interface ServerParts {
 }
 
 /** The loopback server: the built page by GET, calls by POST `/call/<name>` with a JSON body. */
-export function createServer({ host, guard, rendererFolder }: ServerParts): Hono {
+export function createServer({ host, guard, rendererFolder }: ServerParts) {
   const app = new Hono();
 
   app.use(async (context, next) => {
     const { req } = context;
     for (const [name, value] of Object.entries(securityHeaders)) context.header(name, value);
     const entry = guard.admit({
-      // Hono answers HEAD as GET; a HEAD must not use up the token.
-      method: req.raw.method,
+      method: req.method,
       host: req.header('host'),
       origin: req.header('origin'),
       cookies: req.header('cookie'),
@@ -70,7 +69,13 @@ export function createServer({ host, guard, rendererFolder }: ServerParts): Hono
       500,
     );
   });
-  return app;
+  return {
+    /** Hono would answer HEAD as GET and so use up the start token: HEAD is refused before it. */
+    fetch(request: Request): Response | Promise<Response> {
+      if (request.method !== 'HEAD') return app.fetch(request);
+      return new Response(null, { status: 405, headers: { ...securityHeaders, allow: 'GET, POST' } });
+    },
+  };
 }
 
 const refused = (message: string, code: HostFailure['code'] = 'refused'): Answer => ({

@@ -127,7 +127,7 @@ describe('the loopback shell', () => {
     const headers = { origin: `http://127.0.0.1:${port}`, 'content-type': 'application/json' };
     expect((await send(`/call/start${path(address).slice(1)}`, headers, 'POST', 'null')).status).toBe(401);
     expect(call).not.toHaveBeenCalled();
-    expect((await send(path(address), {}, 'HEAD')).status).toBe(401);
+    expect((await send(path(address), {}, 'HEAD')).status).toBe(405);
     expect((await send(path(address))).status).toBe(200);
   });
 

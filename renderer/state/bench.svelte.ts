@@ -38,6 +38,7 @@ export class Bench {
   #epoch = 0;
   #saving: Promise<void> = Promise.resolve();
 
+  /** What went wrong with the last act, in words; cleared by the next. */
   error = $state<string | null>(null);
   view = $state<ViewId>('sheet');
   placeId = $state<string | null>(null);
@@ -118,16 +119,19 @@ export class Bench {
   }
 
   async openPlan(id: string) {
+    this.error = null;
     await this.#guarded(async () => this.#adopt(await this.host.openPlan({ id })));
   }
 
   /** Puts a document that a host call gave (a new, imported or restored plan) on the bench. */
   async adopt(document: PlanDocument) {
+    this.error = null;
     await this.#guarded(() => this.#adopt(document));
   }
 
   /** Makes and keeps a change to the plan: shown at once, saved through the host, the season run anew. */
   update(words: string, change: (plan: Plan) => Plan, mergeKey?: string): void {
+    this.error = null;
     const reading = parsePlan(change(this.plan));
     if (!reading.ok) {
       this.error = `${words}: ${reading.problems[0].message}`;
@@ -143,6 +147,7 @@ export class Bench {
 
   /** Shows a changed plan without keeping it; what was before stays as the ghost. */
   tryPlan(words: string, plan: Plan): void {
+    this.error = null;
     if (!this.#trial) {
       this.#ghost = this.#season;
       this.#epoch += 1;
@@ -168,6 +173,7 @@ export class Bench {
   }
 
   async undo() {
+    this.error = null;
     if (this.#trial) return this.dropTrial();
     await this.#guarded(async () => {
       await this.#saving;
@@ -176,6 +182,7 @@ export class Bench {
   }
 
   async redo() {
+    this.error = null;
     await this.#guarded(async () => {
       await this.#saving;
       if (this.canRedo) await this.#adopt(await this.host.redo({ id: this.planId }));
@@ -216,7 +223,6 @@ export class Bench {
     const season = await this.engine.season(plan).finally(() => (this.#running -= 1));
     if (!season || epoch !== this.#epoch) return;
     this.#season = season;
-    this.error = null;
   }
 
   /** Saves follow one another, so that versions stand in the order the user made them. */

@@ -13,7 +13,8 @@ const metresPerInch = 0.0254;
 /** Lux per µmol m⁻² s⁻¹ of sun and sky light: 54 (Thimijan & Heins 1983, HortScience 18:818, table 3). */
 export const luxPerMicromoleDaylight = 54;
 
-const thinSpace = ' ';
+/** A narrow space that a line never breaks at. */
+const thinSpace = '\u202f';
 const minus = '−';
 
 /** A plain number with `digits` decimals and a true minus sign. */

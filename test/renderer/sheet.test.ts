@@ -1,0 +1,79 @@
+import { describe, expect, it } from 'vitest';
+import { barsPath, ribbonPaths, runsOf } from '../../renderer/sheet/paths.ts';
+import {
+  endDayOf,
+  firstDayOf,
+  formatDays,
+  monthsOf,
+  weekOf,
+  weeksInSeason,
+} from '../../renderer/sheet/time.ts';
+import { mainCode, weeklyLeast, weeklyMean, weeklyMost, weeklySum } from '../../renderer/sheet/weekly.ts';
+
+const days = Float64Array.from({ length: 365 }, (_, day) => day);
+
+describe('weeks of the season', () => {
+  it('take every day once', () => {
+    let next = 0;
+    for (let week = 0; week < weeksInSeason; week += 1) {
+      expect(firstDayOf(week)).toBe(next);
+      for (let day = next; day < endDayOf(week); day += 1) expect(weekOf(day)).toBe(week);
+      next = endDayOf(week);
+    }
+    expect(next).toBe(365);
+  });
+
+  it('fold a daily series by mean, least, most and sum', () => {
+    expect([weeklyMean(days)[1], weeklyLeast(days)[1], weeklyMost(days)[1], weeklySum(days)[1]]).toEqual([
+      10, 7, 13, 70,
+    ]);
+    expect([weeklyMost(days)[51], weeklySum(days)[51]]).toEqual([364, 8 * 360.5]);
+  });
+
+  it('are in the state most of their days have', () => {
+    expect(mainCode([2, 2, 0, 0, 0, 1, 1], 0, 7)).toBe(0);
+    expect(mainCode([5, 3, 3], 0, 1)).toBe(5);
+  });
+
+  it('make months of the civil calendar', () => {
+    const months = monthsOf('2025-08-01');
+    expect(months.map((month) => month.toDay - month.fromDay)).toEqual([
+      31, 30, 31, 30, 31, 31, 28, 31, 30, 31, 30, 31,
+    ]);
+  });
+
+  it('are said as days where they are few', () => {
+    expect([formatDays(1), formatDays(-3), formatDays(15)]).toEqual(['1 day', '3 days', '2 weeks']);
+  });
+});
+
+describe('ribbons', () => {
+  const states = new Uint8Array(365).fill(2, 100, 200).fill(6, 364);
+
+  it('have one run a spell and no day left out', () => {
+    const runs = runsOf(states);
+    expect(runs.map((run) => [run.state, run.fromDay, run.toDay])).toEqual([
+      [0, 0, 100],
+      [2, 100, 200],
+      [0, 200, 364],
+      [6, 364, 365],
+    ]);
+  });
+
+  it('are drawn with one path a state', () => {
+    const paths = ribbonPaths(runsOf(states), 365, 10);
+    expect(paths.map((each) => each.state)).toEqual([0, 2, 6]);
+    expect(paths[0].path).toBe('M0.0 0H100.0V10H0.0zM200.0 0H364.0V10H200.0z');
+  });
+});
+
+describe('light bars', () => {
+  it('stand on what is below them and leave out weeks without light', () => {
+    const sun = new Float64Array(weeksInSeason).fill(4);
+    const lamp = new Float64Array(weeksInSeason).fill(0);
+    lamp[0] = 3;
+    const path = barsPath(sun, lamp, 365, (value) => 100 - value * 10);
+    expect(path.match(/M/g)).toHaveLength(1);
+    expect(path).toMatch(/^M0\.8 60\.0V30\.0/);
+  });
+});

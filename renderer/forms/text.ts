@@ -1,17 +1,22 @@
-export type TextReading = { readonly ok: true; readonly value: string } | { readonly ok: false; readonly reason: string };
+export type TextReading =
+  { readonly ok: true; readonly value: string } | { readonly ok: false; readonly reason: string };
 
 /** A name: 1 to `longest` characters, blanks at the ends dropped. */
 export function readName(text: string, longest: number): TextReading {
   const value = text.trim();
   if (value === '') return { ok: false, reason: 'A name is missing.' };
-  if (value.length > longest) return { ok: false, reason: `That is ${value.length} letters long; at most ${longest} fit.` };
+  if (value.length > longest)
+    return { ok: false, reason: `That is ${value.length} letters long; at most ${longest} fit.` };
   return { ok: true, value };
 }
 
 /** A time of day as `07:00` from `7`, `7:30`, `7.30`, `19h` or `7:30 pm`; up to 24:00. */
 export function readClock(text: string): TextReading {
   const match = /^(\d{1,2})(?:\s*[:.h]\s*(\d{2})?)?\s*(am|pm)?$/i.exec(text.trim());
-  const refused: TextReading = { ok: false, reason: `“${text.trim()}” is not a time. Give one such as 7:30, from 0:00 to 24:00.` };
+  const refused: TextReading = {
+    ok: false,
+    reason: `“${text.trim()}” is not a time. Give one such as 7:30, from 0:00 to 24:00.`,
+  };
   if (!match) return refused;
   const half = match[3]?.toLowerCase();
   let hours = Number(match[1]);

@@ -7,17 +7,27 @@ export type EditPlace = (words: string, part: Partial<Place>, key?: string) => v
 
 /**
  * Keeps a change where the plan stays sound; gives null then, else why it was refused. The fields refuse wrong
- * values themselves, so a refusal here means that two fields no longer fit each other.
+ * values themselves, so a refusal here means that two fields no longer fit each other. While something is being
+ * tried the change joins the trial, so that neither is lost.
  */
-export function keepSound(bench: Bench, words: string, change: (plan: Plan) => Plan, key?: string): string | null {
-  const reading = parsePlan(change(bench.plan));
+export function keepSound(
+  bench: Bench,
+  words: string,
+  change: (plan: Plan) => Plan,
+  key?: string,
+): string | null {
+  const reading = parsePlan(change(bench.shown));
   if (!reading.ok) return `Not kept: ${reading.problems[0].message}.`;
-  bench.update(words, () => reading.plan, key);
+  if (bench.trial) bench.tryPlan(bench.trialWords ?? words, reading.plan);
+  else bench.update(words, () => reading.plan, key);
   return null;
 }
 
 export function withPlace(plan: Plan, placeId: string, part: Partial<Place>): Plan {
-  return { ...plan, places: plan.places.map((place) => (place.id === placeId ? { ...place, ...part } : place)) };
+  return {
+    ...plan,
+    places: plan.places.map((place) => (place.id === placeId ? { ...place, ...part } : place)),
+  };
 }
 
 /** Name of a plant group of the catalogue; an unknown id is wrong use. */

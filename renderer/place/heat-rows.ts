@@ -23,14 +23,23 @@ function split(parts: readonly HeatPart[], sign: 1 | -1): HeatRow[] {
     .sort((a, b) => b.season - a.season || b.coldestNight - a.coldestNight);
   const most = Math.max(...rows.map((row) => row.season), 0);
   const mostNight = Math.max(...rows.map((row) => row.coldestNight), 0);
-  const small = rows.filter((row) => row.season < restShare * most && row.coldestNight < restShare * mostNight);
+  const small = rows.filter(
+    (row) => row.season < restShare * most && row.coldestNight < restShare * mostNight,
+  );
   if (small.length < 2) return rows;
-  const rest = small.reduce((sum, row) => ({ ...sum, season: sum.season + row.season, coldestNight: sum.coldestNight + row.coldestNight }), {
-    name: 'The rest',
-    kind: 'storage' as HeatPart['kind'],
-    season: 0,
-    coldestNight: 0,
-  });
+  const rest = small.reduce(
+    (sum, row) => ({
+      ...sum,
+      season: sum.season + row.season,
+      coldestNight: sum.coldestNight + row.coldestNight,
+    }),
+    {
+      name: 'The rest',
+      kind: 'storage' as HeatPart['kind'],
+      season: 0,
+      coldestNight: 0,
+    },
+  );
   return [...rows.filter((row) => !small.includes(row)), rest];
 }
 

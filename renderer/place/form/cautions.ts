@@ -6,7 +6,8 @@ const flame =
   'A flame uses up air and gives off fumes and water: carbon monoxide can kill. Keep a vent open, keep it clear of film, fleece and fabric, never burn it in a living room or a closed tent, and follow the maker and your local code.';
 const lampsNearWater =
   'Lamps over wet plants: use fittings made for damp places, hang them so that they cannot fall into water, and keep drivers dry and clear of fabric. Your local code comes first; have a licensed electrician fit new circuits.';
-const waterNearMains = 'Stand water where a leak cannot reach sockets, heaters or cables; a full barrel weighs a kilogram a litre.';
+const waterNearMains =
+  'Stand water where a leak cannot reach sockets, heaters or cables; a full barrel weighs a kilogram a litre.';
 
 export const burns = (kind: Heater['kind']) => kind === 'propane' || kind === 'paraffin';
 
@@ -23,6 +24,7 @@ export function lampCautions(place: Place): string[] {
 }
 
 export function waterCautions(place: Place): string[] {
-  const electric = place.lamps.length > 0 || place.fan !== null || place.heaters.some((heater) => !burns(heater.kind));
+  const electric =
+    place.lamps.length > 0 || place.fan !== null || place.heaters.some((heater) => !burns(heater.kind));
   return place.water.length > 0 && electric ? [waterNearMains] : [];
 }

@@ -25,7 +25,12 @@ const optionsOf = (...uses: CoveringUse[]): Option[] =>
 export function coverOptions(kind: ShapeKind, current: string): Option[] {
   const options = coverUses[kind].flatMap((use) => optionsOf(use));
   if (options.some((option) => option.value === current)) return options;
-  return [...options, ...coveringsFor('glazing', 'film', 'fabric', 'wall', 'open').filter((each) => each.id === current).map((each) => ({ value: each.id, name: each.name }))];
+  return [
+    ...options,
+    ...coveringsFor('glazing', 'film', 'fabric', 'wall', 'open')
+      .filter((each) => each.id === current)
+      .map((each) => ({ value: each.id, name: each.name })),
+  ];
 }
 
 const none: Option = { value: '', name: 'None' };
@@ -49,7 +54,10 @@ export const heaterNames: Record<Heater['kind'], string> = {
   paraffin: 'Paraffin heater',
   'heat-mat': 'Heat mat',
 };
-export const heaterOptions: readonly Option[] = Object.entries(heaterNames).map(([value, name]) => ({ value, name }));
+export const heaterOptions: readonly Option[] = Object.entries(heaterNames).map(([value, name]) => ({
+  value,
+  name,
+}));
 
 /**
  * Usual heat at full output [W] of a first heater: an even 100 W a square metre of floor for air heaters, the mat

@@ -16,7 +16,13 @@ const metres = (key: string, label: string, minimum: number, maximum: number): F
   minimum,
   maximum,
 });
-const facing = (label: string): FieldDescription => ({ key: 'azimuth', label, unit: '°', minimum: 0, maximum: 360 });
+const facing = (label: string): FieldDescription => ({
+  key: 'azimuth',
+  label,
+  unit: '°',
+  minimum: 0,
+  maximum: 360,
+});
 
 /** Sizes of each shape in the order a tape measure takes them. */
 export const shapeFields: Record<ShapeKind, readonly FieldDescription[]> = {
@@ -47,7 +53,11 @@ export const shapeFields: Record<ShapeKind, readonly FieldDescription[]> = {
     metres('backHeight', 'Height at the back', 0.05, 2),
     facing('Front faces'),
   ],
-  tent: [metres('length', 'Length', 0.2, 10), metres('width', 'Width', 0.2, 10), metres('height', 'Height', 0.2, 4)],
+  tent: [
+    metres('length', 'Length', 0.2, 10),
+    metres('width', 'Width', 0.2, 10),
+    metres('height', 'Height', 0.2, 4),
+  ],
   shelf: [
     metres('length', 'Length', 0.2, 10),
     metres('width', 'Depth', 0.1, 3),
@@ -77,13 +87,21 @@ export const shapeNames: Record<ShapeKind, string> = {
 };
 
 /** Two heights that must stand in order; null where they do. */
-export function heightRefusal(shape: { readonly [key: string]: unknown }, key: string, value: number): string | null {
+export function heightRefusal(
+  shape: { readonly [key: string]: unknown },
+  key: string,
+  value: number,
+): string | null {
   const after = { ...shape, [key]: value } as Record<string, number>;
   if ('ridgeHeight' in after && !(after.ridgeHeight > after.eavesHeight)) {
-    return key === 'ridgeHeight' ? 'The ridge must stand above the eaves.' : 'The eaves must stay below the ridge.';
+    return key === 'ridgeHeight'
+      ? 'The ridge must stand above the eaves.'
+      : 'The eaves must stay below the ridge.';
   }
   if ('backHeight' in after && !(after.backHeight >= after.frontHeight)) {
-    return key === 'backHeight' ? 'The back must be at least as high as the front.' : 'The front must be no higher than the back.';
+    return key === 'backHeight'
+      ? 'The back must be at least as high as the front.'
+      : 'The front must be no higher than the back.';
   }
   return null;
 }

@@ -27,21 +27,122 @@ function startOf(kind: ShapeKind, sunny: number): Start {
   const azimuth = sunny;
   switch (kind) {
     case 'even-span':
-      return { ...outdoors, name: 'Glasshouse', shape: { kind, length: 3.7, width: 2.5, eavesHeight: 1.5, ridgeHeight: 2.4, azimuth }, covering: 'glass-3', leakage: 1.5, planted: 0.6, floor: 'slab', group: 'pelargonium' };
+      return {
+        ...outdoors,
+        name: 'Glasshouse',
+        shape: { kind, length: 3.7, width: 2.5, eavesHeight: 1.5, ridgeHeight: 2.4, azimuth },
+        covering: 'glass-3',
+        leakage: 1.5,
+        planted: 0.6,
+        floor: 'slab',
+        group: 'pelargonium',
+      };
     case 'lean-to':
-      return { ...outdoors, name: 'Lean-to', shape: { kind, length: 3, width: 1.8, eavesHeight: 1.6, ridgeHeight: 2.4, azimuth, wall: { material: 'brick', thickness: 0.22, behind: 'room' } }, covering: 'glass-3', room: { kind: 'constant', temperature: 18 }, leakage: 1.2, planted: 0.55, floor: 'slab', group: 'pelargonium' };
+      return {
+        ...outdoors,
+        name: 'Lean-to',
+        shape: {
+          kind,
+          length: 3,
+          width: 1.8,
+          eavesHeight: 1.6,
+          ridgeHeight: 2.4,
+          azimuth,
+          wall: { material: 'brick', thickness: 0.22, behind: 'room' },
+        },
+        covering: 'glass-3',
+        room: { kind: 'constant', temperature: 18 },
+        leakage: 1.2,
+        planted: 0.55,
+        floor: 'slab',
+        group: 'pelargonium',
+      };
     case 'tunnel':
-      return { ...outdoors, name: 'Tunnel', shape: { kind, length: 5, width: 3, height: 2.1, azimuth }, covering: 'polythene', leakage: 1.5, planted: 0.5, floor: 'soil', group: 'sempervivum' };
+      return {
+        ...outdoors,
+        name: 'Tunnel',
+        shape: { kind, length: 5, width: 3, height: 2.1, azimuth },
+        covering: 'polythene',
+        leakage: 1.5,
+        planted: 0.5,
+        floor: 'soil',
+        group: 'sempervivum',
+      };
     case 'cold-frame':
-      return { ...outdoors, vented: false, name: 'Cold frame', shape: { kind, length: 1.2, width: 0.8, frontHeight: 0.3, backHeight: 0.45, azimuth }, covering: 'glass-4', leakage: 2, planted: 0.9, floor: 'soil', group: 'sempervivum' };
+      return {
+        ...outdoors,
+        vented: false,
+        name: 'Cold frame',
+        shape: { kind, length: 1.2, width: 0.8, frontHeight: 0.3, backHeight: 0.45, azimuth },
+        covering: 'glass-4',
+        leakage: 2,
+        planted: 0.9,
+        floor: 'soil',
+        group: 'sempervivum',
+      };
     case 'tent':
-      return { ...indoors, name: 'Tent', shape: { kind, length: 0.8, width: 0.8, height: 1.6 }, covering: 'tent-fabric', leakage: 2, planted: 0.85, reflectance: 0.85, lit: true, group: 'echeveria' };
+      return {
+        ...indoors,
+        name: 'Tent',
+        shape: { kind, length: 0.8, width: 0.8, height: 1.6 },
+        covering: 'tent-fabric',
+        leakage: 2,
+        planted: 0.85,
+        reflectance: 0.85,
+        lit: true,
+        group: 'echeveria',
+      };
     case 'shelf':
-      return { ...indoors, name: 'Lit shelf', shape: { kind, length: 1, width: 0.4, height: 0.45 }, covering: 'open', leakage: 20, planted: 0.95, reflectance: 0.5, lit: true, group: 'haworthia' };
+      return {
+        ...indoors,
+        name: 'Lit shelf',
+        shape: { kind, length: 1, width: 0.4, height: 0.45 },
+        covering: 'open',
+        leakage: 20,
+        planted: 0.95,
+        reflectance: 0.5,
+        lit: true,
+        group: 'haworthia',
+      };
     case 'window-bay':
-      return { ...indoors, name: 'Window', shape: { kind, width: 1.2, height: 1.2, depth: 0.3, azimuth }, covering: 'double-glass', leakage: 0.5, planted: 0.9, reflectance: 0.6, lit: false, group: 'haworthia' };
+      return {
+        ...indoors,
+        name: 'Window',
+        shape: { kind, width: 1.2, height: 1.2, depth: 0.3, azimuth },
+        covering: 'double-glass',
+        leakage: 0.5,
+        planted: 0.9,
+        reflectance: 0.6,
+        lit: false,
+        group: 'haworthia',
+      };
     case 'listed':
-      return { ...outdoors, name: 'Porch', shape: { kind, floorArea: 4, volume: 9, surfaces: [{ name: 'Front glass', area: 6, tilt: 90, azimuth, covering: 'glass-4', behind: 'outdoors' }, { name: 'House wall', area: 6, tilt: 90, azimuth: (azimuth + 180) % 360, covering: 'brick-215', behind: 'room' }] }, covering: 'glass-4', room: { kind: 'constant', temperature: 18 }, leakage: 1.5, planted: 0.5, floor: 'slab', group: 'pelargonium' };
+      return {
+        ...outdoors,
+        name: 'Porch',
+        shape: {
+          kind,
+          floorArea: 4,
+          volume: 9,
+          surfaces: [
+            { name: 'Front glass', area: 6, tilt: 90, azimuth, covering: 'glass-4', behind: 'outdoors' },
+            {
+              name: 'House wall',
+              area: 6,
+              tilt: 90,
+              azimuth: (azimuth + 180) % 360,
+              covering: 'brick-215',
+              behind: 'room',
+            },
+          ],
+        },
+        covering: 'glass-4',
+        room: { kind: 'constant', temperature: 18 },
+        leakage: 1.5,
+        planted: 0.5,
+        floor: 'slab',
+        group: 'pelargonium',
+      };
   }
 }
 
@@ -80,7 +181,10 @@ export function usualGrowingArea(place: Place, planted: number): number {
 }
 
 /** A new place of a kind with usual equipment, and the group it is first judged by. */
-export function newPlace(kind: ShapeKind, latitude: number): { place: Place; group: string; planted: number } {
+export function newPlace(
+  kind: ShapeKind,
+  latitude: number,
+): { place: Place; group: string; planted: number } {
   const start = startOf(kind, latitude >= 0 ? 180 : 0);
   const bare: Place = {
     id: 'new-place',
@@ -106,7 +210,11 @@ export function newPlace(kind: ShapeKind, latitude: number): { place: Place; gro
     wallReflectance: start.reflectance,
   };
   const sized = resized(bare, start.shape, start.planted, start.vented);
-  return { place: start.lit ? { ...sized, lamps: [firstLamp(sized)] } : sized, group: start.group, planted: start.planted };
+  return {
+    place: start.lit ? { ...sized, lamps: [firstLamp(sized)] } : sized,
+    group: start.group,
+    planted: start.planted,
+  };
 }
 
 /** A place with another size; what follows from the size (growing area, vents, first lamp) follows. */
@@ -116,7 +224,9 @@ export function resized(place: Place, shape: Shape, planted: number, vented = pl
   const grown: Place = {
     ...sized,
     growingArea,
-    vents: vented ? { area: Math.max(0.05, Number((growingArea / 6).toFixed(2))), height: 1, openAt: 18, band: 5 } : null,
+    vents: vented
+      ? { area: Math.max(0.05, Number((growingArea / 6).toFixed(2))), height: 1, openAt: 18, band: 5 }
+      : null,
   };
   return place.lamps.length > 0 ? { ...grown, lamps: [firstLamp(grown)] } : grown;
 }

@@ -73,8 +73,19 @@ export function sectionThrough(place: Place): Section {
 }
 
 function boxEdges(width: number, height: number): SectionEdge[] {
-  const corners: SectionPoint[] = [[0, 0], [0, height], [width, height], [width, 0]];
-  return [0, 1, 2].map((i) => ({ part: 'listed', from: corners[i], to: corners[i + 1], use: 'film', skins: 1 }));
+  const corners: SectionPoint[] = [
+    [0, 0],
+    [0, height],
+    [width, height],
+    [width, 0],
+  ];
+  return [0, 1, 2].map((i) => ({
+    part: 'listed',
+    from: corners[i],
+    to: corners[i + 1],
+    use: 'film',
+    skins: 1,
+  }));
 }
 
 /** Inner space at a height: least and most x between the edges; the whole width where nothing is cut. */
@@ -105,7 +116,7 @@ export function chained(edges: readonly SectionEdge[]): SectionPoint[][] {
   const lines: SectionPoint[][] = [];
   while (left.length > 0) {
     const line = [...(left.shift() as SectionPoint[])];
-    for (let found = true; found; ) {
+    for (let found = true; found;) {
       found = false;
       for (let i = 0; i < left.length; i += 1) {
         if (!join(line, left[i])) continue;

@@ -107,7 +107,13 @@ export function layoutOf(place: Place, section: Section): Layout {
   ];
   const inner = innerRange(section, section.plantLevel + 0.12);
   const depth = place.growingArea / section.length;
-  const needed = section.plantLevel < 0.35 ? Math.min(widths.reduce((sum, width) => sum + width + 0.04, 0), 0.4 * section.width) : 0;
+  const needed =
+    section.plantLevel < 0.35
+      ? Math.min(
+          widths.reduce((sum, width) => sum + width + 0.04, 0),
+          0.4 * section.width,
+        )
+      : 0;
   const benches = benchesOf(place, section, Math.min(depth, inner.to - inner.from - needed), inner);
   const stretches = standBackwards(widths, freeFloor(benches, section));
   const water = place.water.map((store, i): Standing => {
@@ -116,8 +122,14 @@ export function layoutOf(place: Place, section: Section): Layout {
   });
   const heaters = place.heaters.map((heater): HeaterPlaced => {
     const at = floorHeaters.indexOf(heater);
-    if (at < 0) return { from: benches[0].from, to: benches[0].to, heater, bottom: section.plantLevel, height: 0.02 };
-    return { ...stretches[place.water.length + at], heater, bottom: 0, height: Math.min(heaterSizes[heater.kind][1], 0.5 * section.height) };
+    if (at < 0)
+      return { from: benches[0].from, to: benches[0].to, heater, bottom: section.plantLevel, height: 0.02 };
+    return {
+      ...stretches[place.water.length + at],
+      heater,
+      bottom: 0,
+      height: Math.min(heaterSizes[heater.kind][1], 0.5 * section.height),
+    };
   });
   const lamps = place.lamps.map((lamp) => placeLamp(lamp, section, benches, plantTop));
   return { benches, plantTop, water, heaters, lamps };
@@ -126,7 +138,10 @@ export function layoutOf(place: Place, section: Section): Layout {
 function placeLamp(lamp: Lamp, section: Section, benches: readonly Bench[], plantTop: number): LampPlaced {
   const from = benches[0].from;
   const to = benches[benches.length - 1].to;
-  const across = Math.min(lamp.count, Math.max(1, Math.round(Math.sqrt((lamp.count * (to - from)) / section.length))));
+  const across = Math.min(
+    lamp.count,
+    Math.max(1, Math.round(Math.sqrt((lamp.count * (to - from)) / section.length))),
+  );
   const middles = Array.from({ length: across }, (_, i) => from + ((i + 0.5) * (to - from)) / across);
   const wanted = plantTop + lamp.height;
   const ceiling = Math.min(...middles.map((x) => coverHeight(section, x))) - 0.03;

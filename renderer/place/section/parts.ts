@@ -40,7 +40,8 @@ export function roomWords(place: Place, units: UnitPreferences): string {
   const { room } = place;
   if (room === null) return '';
   if (room.kind === 'constant') return `room at ${formatTemperature(room.temperature, units)}`;
-  if (room.kind === 'schedule') return `room ${formatTemperature(room.day, units)} by day, ${formatTemperature(room.night, units)} by night`;
+  if (room.kind === 'schedule')
+    return `room ${formatTemperature(room.day, units)} by day, ${formatTemperature(room.night, units)} by night`;
   return `room about ${formatTemperature(room.temperature, units)} when it freezes`;
 }
 

@@ -23,8 +23,10 @@ interface Margins {
 function margins(place: Place, section: Section): Margins {
   const size = Math.max(section.width, section.height);
   const back = place.shape.kind === 'lean-to' ? place.shape.wall.thickness + 0.08 * size : 0.1 * size;
-  if (place.shape.kind === 'window-bay') return { front: 0.45 * size, back: 0.35 * size, above: 0.2 * size, below: 0.28 * size };
-  if (section.indoors) return { front: 0.12 * size, back: 0.12 * size, above: 0.08 * size, below: 0.09 * size };
+  if (place.shape.kind === 'window-bay')
+    return { front: 0.45 * size, back: 0.35 * size, above: 0.2 * size, below: 0.28 * size };
+  if (section.indoors)
+    return { front: 0.12 * size, back: 0.12 * size, above: 0.08 * size, below: 0.09 * size };
   return { front: 0.3 * size, back, above: 0.1 * size, below: 0.1 * size };
 }
 

@@ -30,14 +30,23 @@ function longitudeAndDistance(T: number): { longitude: number; distance: number;
     0.000289 * sind(3 * anomaly);
   // The inequalities count from 1900.0, one century earlier.
   const C = T + 1;
+  const venus = 153.23 + 22518.7541 * C;
+  const venusTwice = 216.57 + 45037.5082 * C;
+  const jupiter = 312.69 + 32964.3577 * C;
+  const moon = 350.74 + 445267.1142 * C;
   const pulls =
-    0.00134 * cosd(153.23 + 22518.7541 * C) +
-    0.00154 * cosd(216.57 + 45037.5082 * C) +
-    0.002 * cosd(312.69 + 32964.3577 * C) +
-    0.00179 * sind(350.74 + 445267.1142 * C) +
+    0.00134 * cosd(venus) +
+    0.00154 * cosd(venusTwice) +
+    0.002 * cosd(jupiter) +
+    0.00179 * sind(moon) +
     0.00178 * sind(231.19 + 20.2 * C);
   const distance =
-    (1.000001018 * (1 - eccentricity * eccentricity)) / (1 + eccentricity * cosd(anomaly + centre));
+    (1.000001018 * (1 - eccentricity * eccentricity)) / (1 + eccentricity * cosd(anomaly + centre)) +
+    0.00000543 * sind(venus) +
+    0.00001575 * sind(venusTwice) +
+    0.00001627 * sind(jupiter) +
+    0.00003076 * cosd(moon) +
+    0.00000927 * sind(353.06 + 65928.7155 * C);
   return { longitude: meanLongitude + centre + pulls, distance, meanLongitude };
 }
 

@@ -5,6 +5,7 @@ import {
   drawDepartures,
   fitSpread,
   ringProcess,
+  type Spread,
   type TemperatureCurves,
 } from './anomalies.ts';
 import { dailyFromMonthly, restore } from './monthly.ts';
@@ -35,8 +36,7 @@ export function drawDays(
   site: { latitude: number; elevation: number },
   seed: number,
 ): DrawnDays {
-  const curves = temperatureCurves(normals);
-  const spread = fitSpread(curves, normals.typicalLow, normals.rareLow);
+  const { curves, spread } = fittedClimate(normals);
   const random = randomStream(seed);
   const departures = drawDepartures(random);
   const minimum = new Float64Array(365);
@@ -66,6 +66,23 @@ export function drawDays(
 function coverOfDay(global: number, above: number): number {
   if (!(above > 0.5)) return 0.5;
   return Math.max(0, Math.min(1, 1 - (global / above - 0.25) / 0.5));
+}
+
+interface FittedClimate {
+  readonly curves: TemperatureCurves;
+  readonly spread: Spread;
+}
+
+/** The climate fitted last: many seeds are drawn from one, and fitting takes most of a draw's time. Saves time, changes nothing. */
+let last: { key: string; fitted: FittedClimate } | null = null;
+
+function fittedClimate(normals: FullNormals): FittedClimate {
+  const key = JSON.stringify([normals.minimum, normals.maximum, normals.typicalLow, normals.rareLow]);
+  if (last?.key === key) return last.fitted;
+  const curves = temperatureCurves(normals);
+  const fitted = { curves, spread: fitSpread(curves, normals.typicalLow, normals.rareLow) };
+  last = { key, fitted };
+  return fitted;
 }
 
 /** Mean daily least temperature and range through the year, and the day it is coldest. */

@@ -45,7 +45,7 @@ const morningEnd = 10;
 
 /**
  * The weather of a night, from sunset (18:00 where the sun does not set) to 10:00 next morning, in even steps. Air:
- * Parton & Logan's decay to the low, their sine after it toward an afternoon as warm as the one before; or the hourly
+ * Parton & Logan's decay to the low, level till sunrise, their sine toward an afternoon as warm as the one before; or the hourly
  * table in straight lines. Dew point: the low (FAO-56 eq. 48). Radiation: cloudless sky less cloud (Kasten & Czeplak).
  */
 export function nightWeather(
@@ -101,6 +101,8 @@ function checkForecast(forecast: NightForecast): void {
 interface NightSpan {
   readonly duskMs: number;
   readonly lowMs: number;
+  /** When the air begins to warm: at the low, or at sunrise where the low comes before it. */
+  readonly morningMs: number;
   readonly endMs: number;
   /** Length of the day before, for the shape of the morning [h]. */
   readonly dayLength: number;
@@ -115,12 +117,14 @@ function nightSpan(forecast: NightForecast, site: Site): NightSpan {
   const dayLength = Math.max(3, Math.min(21, today.hours));
   const { lowHour } = forecast;
   if (lowHour === null || lowHour === undefined) {
-    return { duskMs, lowMs: Math.max(sunrise, duskMs + 3_600_000), endMs, dayLength };
+    const lowMs = Math.max(sunrise, duskMs + 3_600_000);
+    return { duskMs, lowMs, morningMs: lowMs, endMs, dayLength };
   }
   const evening = civilInstant(forecast.dateISO, lowHour * 60, site.timeZone);
   const named =
     lowHour > 12 && evening > duskMs ? evening : civilInstant(tomorrow, (lowHour % 24) * 60, site.timeZone);
-  return { duskMs, lowMs: Math.max(named, duskMs + 600_000), endMs: Math.max(endMs, named), dayLength };
+  const lowMs = Math.max(named, duskMs + 600_000);
+  return { duskMs, lowMs, morningMs: Math.max(lowMs, sunrise), endMs: Math.max(endMs, named), dayLength };
 }
 
 /** Air temperature at an instant from dusk to low and up the morning. */
@@ -134,7 +138,8 @@ function nightCurve(forecast: NightForecast, span: NightSpan): (epochMs: number)
   return (epochMs) => {
     const since = (epochMs - span.duskMs) / 3_600_000;
     if (since <= night) return nighttime(since, night, duskTemperature, low, shape);
-    return daytime(since - night, span.dayLength, low, maximum, shape);
+    const warming = Math.max(0, epochMs - span.morningMs) / 3_600_000;
+    return daytime(warming, span.dayLength, low, maximum, shape);
   };
 }
 

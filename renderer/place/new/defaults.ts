@@ -175,6 +175,12 @@ export function firstLamp(place: Place): Lamp {
   };
 }
 
+/** First vents: a sixth of the growing area, opening at 18 °C (common practice, no source). */
+export function firstVents(growingArea: number): NonNullable<Place['vents']> {
+  const area = Math.min(100, Math.max(0.05, Number((growingArea / 6).toFixed(2))));
+  return { area, height: 1, openAt: 18, band: 5 };
+}
+
 /** Area for plants [m²]: the usual share of the floor for the shape. */
 export function usualGrowingArea(place: Place, planted: number): number {
   return Math.max(0.01, Number((surfacesOf(place).floorArea * planted).toFixed(2)));
@@ -224,9 +230,7 @@ export function resized(place: Place, shape: Shape, planted: number, vented = pl
   const grown: Place = {
     ...sized,
     growingArea,
-    vents: vented
-      ? { area: Math.max(0.05, Number((growingArea / 6).toFixed(2))), height: 1, openAt: 18, band: 5 }
-      : null,
+    vents: vented ? firstVents(growingArea) : null,
   };
   return place.lamps.length > 0 ? { ...grown, lamps: [firstLamp(grown)] } : grown;
 }

@@ -125,9 +125,10 @@ export function planTable(database: Database, now: () => number) {
   return {
     list: () => summaries.all(),
     read,
-    create: database.transaction(create),
-    save: database.transaction(save),
-    move: database.transaction(move),
+    // Immediate: a deferred one that reads before it writes fails where another window wrote in between.
+    create: database.transaction(create).immediate,
+    save: database.transaction(save).immediate,
+    move: database.transaction(move).immediate,
     archive: (id: string) => archive.run(now(), id).changes === 1,
     restore: (id: string) => restore.run(id).changes === 1,
   };

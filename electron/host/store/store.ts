@@ -27,7 +27,7 @@ export function storeOn({ database, notice }: OpenStore, now: () => number): Sto
     weather: weatherTable(database),
     settings: settingTable(database),
     notice,
-    together: (work) => database.transaction(work)(),
+    together: (work) => database.transaction(work).immediate(),
     close: () => database.close(),
   };
 }

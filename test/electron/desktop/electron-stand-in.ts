@@ -8,6 +8,10 @@ export interface Asked {
   readonly invoked: unknown[][];
   readonly handlers: Map<string, Handler>;
   readonly schemes: { scheme: string; privileges: Record<string, boolean> }[];
+  /** Words of error boxes, roles of the top menu, ends of the program. */
+  readonly errors: string[];
+  readonly menu: unknown[];
+  readonly ends: string[];
   readonly windows: { options: Record<string, unknown>; loaded: string[] }[];
   permissionRequest:
     ((contents: unknown, permission: string, answer: (given: boolean) => void) => void) | null;
@@ -19,6 +23,9 @@ const asked: Asked = {
   invoked: [],
   handlers: new Map(),
   schemes: [],
+  errors: [],
+  menu: [],
+  ends: [],
   windows: [],
   permissionRequest: null,
   permissionCheck: null,
@@ -26,6 +33,9 @@ const asked: Asked = {
 
 class Window extends EventEmitter {
   readonly #record: Asked['windows'][number];
+  static getAllWindows(): Window[] {
+    return [];
+  }
   constructor(options: Record<string, unknown>) {
     super();
     this.#record = { options, loaded: [] };
@@ -45,13 +55,29 @@ class Window extends EventEmitter {
   }
 }
 
-const app = Object.assign(new EventEmitter(), { userData: '', getPath: () => app.userData });
+const app = Object.assign(new EventEmitter(), {
+  userData: '',
+  isPackaged: true,
+  getPath: () => app.userData,
+  setPath: (_name: string, folder: string) => (app.userData = folder),
+  getVersion: () => '1.2.3',
+  whenReady: () => Promise.resolve(),
+  enableSandbox: () => {},
+  requestSingleInstanceLock: () => true,
+  quit: () => asked.ends.push('quit'),
+  exit: (code: number) => asked.ends.push(`exit ${code}`),
+});
 
 /** The part of Electron's main and preload surface that the shell uses. */
 export const standIn = {
   asked,
   app,
   BrowserWindow: Window,
+  dialog: { showErrorBox: (title: string, words: string) => asked.errors.push(`${title}: ${words}`) },
+  Menu: {
+    buildFromTemplate: (template: unknown[]) => template,
+    setApplicationMenu: (template: unknown[]) => asked.menu.push(...template),
+  },
   screen: { getAllDisplays: () => [{ workArea: { x: 0, y: 0, width: 1920, height: 1080 } }] },
   contextBridge: {
     exposeInMainWorld: (name: string, surface: Record<string, () => Promise<unknown>>) =>

@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { openStore } from '../../../electron/host/store/open.ts';
 import { mergeWithinMs, versionsKept } from '../../../electron/host/store/plans.ts';
-import { createStore } from '../../../electron/host/store/store.ts';
+import { createStore, storeOn } from '../../../electron/host/store/store.ts';
 import type { Store } from '../../../electron/host/store/store.ts';
 import { useFolder } from './folder.ts';
 
@@ -126,6 +127,33 @@ describe('versions of a plan', () => {
     undo();
     expect(store.plans.list()[0].name).toBe('A');
     expect(store.plans.read(id)!.revision).toBe(3);
+  });
+});
+
+describe('two windows on one store', () => {
+  it('see and undo each other’s changes', () => {
+    const other = open();
+    save('B');
+    expect(other.plans.read(id)).toMatchObject({ undoWords: 'to B', revision: 2 });
+    other.plans.save(id, text('C'), 'to C', null);
+    undo();
+    expect(other.plans.read(id)).toMatchObject({ redoWords: 'to C', revision: 4 });
+    other.close();
+    expect(shown()).toBe('B');
+  });
+
+  it('wait for each other rather than fail: a transaction takes the lock before it reads', () => {
+    const opened = openStore({ folder, now: () => clock });
+    opened.database.pragma('busy_timeout = 50');
+    const other = storeOn(opened, () => clock);
+    store.together(() => {
+      expect(() => other.plans.save(id, text('B'), 'to B', null)).toThrow(/locked/);
+      save('C');
+    });
+    expect(other.plans.save(id, text('D'), 'to D', null)).toMatchObject({ undoWords: 'to D' });
+    other.close();
+    undo();
+    expect(shown()).toBe('C');
   });
 });
 

@@ -26,7 +26,11 @@ export function compareLamps(options: readonly LampOption[], setting: LampSettin
   if (place === undefined) throw new RangeError(`expected a place of the plan, got ${setting.placeId}`);
   const results = options.map((option) => {
     const fitted: Place = { ...place, lamps: [...option.lamps] };
-    const season = runSeason(onlyPlace({ ...setting.plan, places: [fitted] }, fitted), setting.weather, cache);
+    const season = runSeason(
+      onlyPlace({ ...setting.plan, places: [fitted] }, fitted),
+      setting.weather,
+      cache,
+    );
     return { option, fitted, season };
   });
   const first = results[0];
@@ -72,7 +76,12 @@ function comparison({ option, fitted, season }: Result, first: Result, plan: Pla
 }
 
 /** Purchase beyond the first option's over what it saves a year in running; null where it saves nothing or costs no more. */
-function yearsToRepay(price: number, place: PlaceSeason, first: Result, reference: PlaceSeason): number | null {
+function yearsToRepay(
+  price: number,
+  place: PlaceSeason,
+  first: Result,
+  reference: PlaceSeason,
+): number | null {
   const dearer = price - sumOf(first.option.lamps, (lamp) => lamp.price);
   const saved = reference.totals.cost - place.totals.cost;
   return dearer > 0 && saved > 0 ? dearer / saved : null;
@@ -89,7 +98,16 @@ function combinedField(place: Place) {
   const fields = place.lamps.map((lamp: Lamp) => lampLight(place, lamp));
   if (fields.length === 0) {
     const side = Math.sqrt(place.growingArea);
-    return { average: 0, least: 0, most: 0, map: new Float64Array(1), columns: 1, rows: 1, areaLength: side, areaWidth: side };
+    return {
+      average: 0,
+      least: 0,
+      most: 0,
+      map: new Float64Array(1),
+      columns: 1,
+      rows: 1,
+      areaLength: side,
+      areaWidth: side,
+    };
   }
   const map = new Float64Array(fields[0].map.length);
   for (const field of fields) for (let i = 0; i < map.length; i++) map[i] += field.map[i];
@@ -102,10 +120,20 @@ function combinedField(place: Place) {
     total += value;
   }
   const { columns, rows, target } = fields[0];
-  return { average: total / map.length, least, most, map, columns, rows, areaLength: target.length, areaWidth: target.width };
+  return {
+    average: total / map.length,
+    least,
+    most,
+    map,
+    columns,
+    rows,
+    areaLength: target.length,
+    areaWidth: target.width,
+  };
 }
 
-const sumOf = <T>(items: readonly T[], of: (item: T) => number) => items.reduce((total, item) => total + of(item), 0);
+const sumOf = <T>(items: readonly T[], of: (item: T) => number) =>
+  items.reduce((total, item) => total + of(item), 0);
 
 function sum(values: Float64Array, from: number, to: number): number {
   let total = 0;

@@ -73,7 +73,15 @@ function lampHours(place: Place, lamp: Lamp, tariff: Tariff, direction: 'up' | '
       },
     });
   }
-  return { id: 'lamp-hours', placeId: place.id, unit: 'h', from: now, settings, life: lifeOf.lamp, cautions: [] };
+  return {
+    id: 'lamp-hours',
+    placeId: place.id,
+    unit: 'h',
+    from: now,
+    settings,
+    life: lifeOf.lamp,
+    cautions: [],
+  };
 }
 
 const addedLamp: Omit<Lamp, 'watts'> = {
@@ -117,7 +125,15 @@ function lampPower(place: Place, lamp: Lamp | undefined, direction: 'up' | 'down
         : `${lamp.name}: ${Math.round(watts)} W instead of ${Math.round(now)} W`;
     settings.push({ value: watts, words, purchase, change });
   }
-  return { id: 'lamp-power', placeId: place.id, unit: 'W', from: now, settings, life: lifeOf.lamp, cautions: [mainsCaution] };
+  return {
+    id: 'lamp-power',
+    placeId: place.id,
+    unit: 'W',
+    from: now,
+    settings,
+    life: lifeOf.lamp,
+    cautions: [mainsCaution],
+  };
 }
 
 /** Set point in half kelvin, to 22 °C up or 0 °C down; a fan heater is bought where there is none. */
@@ -131,12 +147,22 @@ function setPoint(place: Place, direction: 'up' | 'down'): Lever {
   for (let value = first; value <= 22 && value >= 0 && !(none && direction === 'down'); value += step) {
     settings.push({
       value,
-      words: none ? `Buy a 2 kW fan heater and set it to ${value} °C` : `${heater.name}: set to ${value} °C instead of ${now} °C`,
+      words: none
+        ? `Buy a 2 kW fan heater and set it to ${value} °C`
+        : `${heater.name}: set to ${value} °C instead of ${now} °C`,
       purchase: none ? 45 : 0,
       change: { placeId: place.id, heaterSetPoint: value },
     });
   }
-  return { id: 'heater-set-point', placeId: place.id, unit: '°C', from: now, settings, life: lifeOf.heater, cautions: [heaterCaution] };
+  return {
+    id: 'heater-set-point',
+    placeId: place.id,
+    unit: '°C',
+    from: now,
+    settings,
+    life: lifeOf.heater,
+    cautions: [heaterCaution],
+  };
 }
 
 function lining(place: Place, coverArea: number): Lever {
@@ -162,5 +188,13 @@ function fleece(place: Place): Lever {
       change: { placeId: place.id, fleece: { covering: 'fleece-30', layers } },
     });
   }
-  return { id: 'fleece', placeId: place.id, unit: 'layers', from: now, settings, life: lifeOf.fleece, cautions: [] };
+  return {
+    id: 'fleece',
+    placeId: place.id,
+    unit: 'layers',
+    from: now,
+    settings,
+    life: lifeOf.fleece,
+    cautions: [],
+  };
 }

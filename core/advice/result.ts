@@ -2,8 +2,18 @@ import type { Lamp } from '../plan/equipment.ts';
 
 /** A wish: one sentence made of choices. Weeks are day indices of the season. */
 export type Wish =
-  | { readonly kind: 'keep-growing'; readonly lotId: string; readonly fromDay: number; readonly toDay: number }
-  | { readonly kind: 'safe-rest'; readonly lotId: string; readonly neverBelow: number; readonly weeks: number }
+  | {
+      readonly kind: 'keep-growing';
+      readonly lotId: string;
+      readonly fromDay: number;
+      readonly toDay: number;
+    }
+  | {
+      readonly kind: 'safe-rest';
+      readonly lotId: string;
+      readonly neverBelow: number;
+      readonly weeks: number;
+    }
   | { readonly kind: 'hold-temperature'; readonly placeId: string; readonly temperature: number }
   | { readonly kind: 'daily-light'; readonly placeId: string; readonly least: number };
 
@@ -85,7 +95,11 @@ export interface LampComparison {
   readonly airNightChange: number;
   readonly price: number;
   /** State in mid-winter and days growing in winter of each lot in the place. */
-  readonly lots: readonly { readonly lotId: string; readonly midWinterState: number; readonly growingDays: number }[];
+  readonly lots: readonly {
+    readonly lotId: string;
+    readonly midWinterState: number;
+    readonly growingDays: number;
+  }[];
   /** Photon flux density map over the growing area, row by row [µmol m⁻² s⁻¹]. */
   readonly map: Float64Array;
   readonly columns: number;

@@ -22,7 +22,12 @@ export interface WaysOptions {
  * season itself (each probe is a whole season run of the place), so that one grid step less does not fulfil
  * it where the lever acts one way. Ranked: ways that fulfil by cost a season, then the others by nearness.
  */
-export function findWays(plan: Plan, weather: WeatherYear, wish: Wish, options: WaysOptions = {}): WaysResult {
+export function findWays(
+  plan: Plan,
+  weather: WeatherYear,
+  wish: Wish,
+  options: WaysOptions = {},
+): WaysResult {
   const cache = options.cache ?? createSeasonCache();
   const placeId = 'placeId' in wish ? wish.placeId : placeOfLot(plan, wish.lotId);
   const place = plan.places.find((each) => each.id === placeId);
@@ -40,7 +45,13 @@ export function findWays(plan: Plan, weather: WeatherYear, wish: Wish, options: 
     }
   }
   ways.sort(byWorth);
-  return { wish, already: now.fulfilled, now: now.words, ways, outOfReach: !now.fulfilled && !ways.some((way) => way.fulfils) };
+  return {
+    wish,
+    already: now.fulfilled,
+    now: now.words,
+    ways,
+    outOfReach: !now.fulfilled && !ways.some((way) => way.fulfils),
+  };
 }
 
 const score = (way: Way) => nearness.get(way) ?? 0;
@@ -72,9 +83,19 @@ function leversFor(place: Place, plan: Plan, wish: Wish, before: SeasonResult): 
 }
 
 /** Bisection over the grid; where the last setting does not fulfil the wish, the whole grid's nearest is taken from a coarse look. */
-function searchLever(plan: Plan, weather: WeatherYear, cache: SeasonCache, lever: Lever, wish: Wish, before: SeasonResult): Way {
+function searchLever(
+  plan: Plan,
+  weather: WeatherYear,
+  cache: SeasonCache,
+  lever: Lever,
+  wish: Wish,
+  before: SeasonResult,
+): Way {
   const { settings } = lever;
-  const judged = new Map<number, { season: SeasonResult; fulfilled: boolean; score: number; words: string }>();
+  const judged = new Map<
+    number,
+    { season: SeasonResult; fulfilled: boolean; score: number; words: string }
+  >();
   const judge = (at: number) => {
     const known = judged.get(at);
     if (known !== undefined) return known;

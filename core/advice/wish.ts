@@ -80,8 +80,13 @@ function safeRest(season: SeasonResult, lotId: string, neverBelow: number, weeks
   const warmEnough = least >= neverBelow;
   const longEnough = longest >= weeks * 7;
   const words = `rests ${Math.floor(longest / 7)} weeks at a stretch; leaves never below ${least.toFixed(1)} °C`;
-  const score = Math.min(1, longest / (weeks * 7)) * 0.5 + (warmEnough ? 0.5 : 0.5 * Math.exp((least - neverBelow) / 5));
-  return { fulfilled: warmEnough && longEnough, score: warmEnough && longEnough ? 1 : Math.min(0.999, score), words };
+  const score =
+    Math.min(1, longest / (weeks * 7)) * 0.5 + (warmEnough ? 0.5 : 0.5 * Math.exp((least - neverBelow) / 5));
+  return {
+    fulfilled: warmEnough && longEnough,
+    score: warmEnough && longEnough ? 1 : Math.min(0.999, score),
+    words,
+  };
 }
 
 function holdTemperature(season: SeasonResult, placeId: string, temperature: number): Fulfilment {

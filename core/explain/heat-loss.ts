@@ -12,7 +12,12 @@ export function explainHeatLoss(place: Place, season: PlaceSeason): Explanation 
   const difference = handbook.inside - handbook.outside;
   const steps: string[] = [];
   const inputs: ExplainInput[] = [
-    input('Inside temperature', handbook.inside, '°C', place.heaters.length > 0 ? 'heater set point (plan)' : 'frost-free, common practice'),
+    input(
+      'Inside temperature',
+      handbook.inside,
+      '°C',
+      place.heaters.length > 0 ? 'heater set point (plan)' : 'frost-free, common practice',
+    ),
     input('Outside temperature', handbook.outside, '°C', 'design low of the climate (plan or weather file)'),
     input('Air enclosed', fabric.volume, 'm³', 'from the shape (plan)'),
     input('Leakage', place.leakage, 'air changes/h', 'plan'),
@@ -22,13 +27,19 @@ export function explainHeatLoss(place: Place, season: PlaceSeason): Explanation 
     const cover = covering(surface.coveringId);
     const films = standardFilms(layerNumbers(cover));
     const u = 1 / (1 / films.inside + surface.resistanceClosed + 1 / films.outside);
-    inputs.push(input(`${surface.name}: ${cover.name}`, surface.area, 'm²', `resistance ${cover.resistance.source}`));
-    steps.push(`${surface.name}: U ${round(u)} W/m²K × ${round(surface.area)} m² × ${round(difference)} K = ${round(u * surface.area * difference)} W`);
+    inputs.push(
+      input(`${surface.name}: ${cover.name}`, surface.area, 'm²', `resistance ${cover.resistance.source}`),
+    );
+    steps.push(
+      `${surface.name}: U ${round(u)} W/m²K × ${round(surface.area)} m² × ${round(difference)} K = ${round(u * surface.area * difference)} W`,
+    );
   }
   steps.push(`Covers together: ${round(handbook.fabric)} W/K`);
   steps.push(`Air: 0.33 × n × V = ${round(handbook.air)} W/K`);
   steps.push(`Floor by ISO 13370: ${round(handbook.ground)} W/K`);
-  steps.push(`Handbook: ${round(handbook.loss)} W. The full balance of this place on a clear night: ${round(handbook.network)} W.`);
+  steps.push(
+    `Handbook: ${round(handbook.loss)} W. The full balance of this place on a clear night: ${round(handbook.network)} W.`,
+  );
   if (handbook.reason !== null) steps.push(handbook.reason);
   return {
     title: `Heat needed in ${place.name} on the design night`,
@@ -36,6 +47,7 @@ export function explainHeatLoss(place: Place, season: PlaceSeason): Explanation 
     inputs,
     steps,
     result: `${round(handbook.network)} W`,
-    source: 'Handbook sum as in ASABE EP406 and extension bulletins; films EN 673; floor ISO 13370:2017; the balance by surface with sky radiation as DEVELOPERS.md describes.',
+    source:
+      'Handbook sum as in ASABE EP406 and extension bulletins; films EN 673; floor ISO 13370:2017; the balance by surface with sky radiation as DEVELOPERS.md describes.',
   };
 }

@@ -12,11 +12,13 @@ export type * from './subject.ts';
  * The working behind a figure: formula, inputs with their origin, intermediate results, source.
  * @throws RangeError where the subject names a place or lot that the plan does not have
  */
-export function explain(plan: Plan, season: SeasonResult, subject: ExplainSubject): Explanation {
+export function explain(season: SeasonResult, subject: ExplainSubject): Explanation {
+  const { plan } = season;
   if (subject.kind === 'state') return stateOf(plan, season, subject.lotId, subject.day);
   const place = plan.places.find((each) => each.id === subject.placeId);
   const result = season.places.find((each) => each.placeId === subject.placeId);
-  if (place === undefined || result === undefined) throw new RangeError(`expected a place of the plan, got ${subject.placeId}`);
+  if (place === undefined || result === undefined)
+    throw new RangeError(`expected a place of the plan, got ${subject.placeId}`);
   switch (subject.kind) {
     case 'heat-loss':
       return explainHeatLoss(place, result);
@@ -35,14 +37,25 @@ function stateOf(plan: Plan, season: SeasonResult, lotId: string, day: number): 
   const lot = plan.lots.find((each) => each.id === lotId);
   const place = season.places.find((each) => each.lots.some((judged) => judged.lotId === lotId));
   const judged = place?.lots.find((each) => each.lotId === lotId);
-  if (lot === undefined || place === undefined || judged === undefined) throw new RangeError(`expected a lot of the plan, got ${lotId}`);
+  if (lot === undefined || place === undefined || judged === undefined)
+    throw new RangeError(`expected a lot of the plan, got ${lotId}`);
   return explainState(plan, lot, judged, place, day);
 }
 
 function explainCost(plan: Plan, place: Place, result: PlaceSeason): Explanation {
   const { tariff } = plan;
   const { totals } = result;
-  const night = tariff.nightPrice === null ? [] : [input(`Night price, ${tariff.nightFrom} to ${tariff.nightTo}`, tariff.nightPrice, `${tariff.currency}/kWh`, 'plan')];
+  const night =
+    tariff.nightPrice === null
+      ? []
+      : [
+          input(
+            `Night price, ${tariff.nightFrom} to ${tariff.nightTo}`,
+            tariff.nightPrice,
+            `${tariff.currency}/kWh`,
+            'plan',
+          ),
+        ];
   return {
     title: `Running cost of ${place.name}`,
     formula: 'cost = Σ over quarter-hours of power × price at that hour; fuel by its heat of combustion',
@@ -57,11 +70,17 @@ function explainCost(plan: Plan, place: Place, result: PlaceSeason): Explanation
   };
 }
 
-function explainTemperature(place: Place, result: PlaceSeason, season: SeasonResult, day: number): Explanation {
+function explainTemperature(
+  place: Place,
+  result: PlaceSeason,
+  season: SeasonResult,
+  day: number,
+): Explanation {
   const { daily } = result;
   return {
     title: `Inside temperature of ${place.name}`,
-    formula: 'for every node: C · dT/dt = Σ conductance × (neighbour − T) + sun + lamps + heaters, by steps of 15 min',
+    formula:
+      'for every node: C · dT/dt = Σ conductance × (neighbour − T) + sun + lamps + heaters, by steps of 15 min',
     inputs: [
       input('Outdoors, least', season.outdoor.least[day], '°C', season.weatherName),
       input('Outdoors, most', season.outdoor.most[day], '°C', season.weatherName),
@@ -74,6 +93,7 @@ function explainTemperature(place: Place, result: PlaceSeason, season: SeasonRes
       `Pots: mean ${round(daily.potMean[day])} °C`,
     ],
     result: `${round(daily.airLeast[day])} to ${round(daily.airMost[day])} °C`,
-    source: 'Thermal network, implicit Euler; long-wave by a radiant star node; sky temperature from the weather’s long-wave.',
+    source:
+      'Thermal network, implicit Euler; long-wave by a radiant star node; sky temperature from the weather’s long-wave.',
   };
 }

@@ -7,7 +7,13 @@ import { input, round } from './format.ts';
 import type { Explanation } from './subject.ts';
 
 /** Daily light of one day at the plants. */
-export function explainDailyLight(plan: Plan, place: Place, result: PlaceSeason, season: SeasonResult, day: number): Explanation {
+export function explainDailyLight(
+  plan: Plan,
+  place: Place,
+  result: PlaceSeason,
+  season: SeasonResult,
+  day: number,
+): Explanation {
   const daylight = result.daily.daylight[day];
   const lamp = result.daily.lampLight[day];
   const outdoors = season.outdoor.daylight[day];
@@ -17,7 +23,9 @@ export function explainDailyLight(plan: Plan, place: Place, result: PlaceSeason,
   for (const each of place.lamps) {
     const hours = spanHours(each.on, each.off, plan.tariff).total;
     const field = lampLight(place, each);
-    steps.push(`${each.name}: ${round(field.average)} µmol/m²s × ${round(hours)} h × 0.0036 = ${round(field.average * hours * 0.0036)} mol/m²`);
+    steps.push(
+      `${each.name}: ${round(field.average)} µmol/m²s × ${round(hours)} h × 0.0036 = ${round(field.average * hours * 0.0036)} mol/m²`,
+    );
   }
   return {
     title: `Daily light in ${place.name}`,
@@ -30,7 +38,8 @@ export function explainDailyLight(plan: Plan, place: Place, result: PlaceSeason,
     ],
     steps,
     result: `${round(daylight + lamp)} mol/m² in the day`,
-    source: 'Beam by Fresnel and Bouguer (Duffie & Beckman ch. 5) along the ray, sky by integration over the dome; lamps by radiosity.',
+    source:
+      'Beam by Fresnel and Bouguer (Duffie & Beckman ch. 5) along the ray, sky by integration over the dome; lamps by radiosity.',
   };
 }
 
@@ -44,17 +53,33 @@ export function explainLampLight(place: Place): Explanation {
     const technology = lampTechnology(lamp.technology);
     total += field.average;
     inputs.push(input(`${lamp.name}: watts`, lamp.watts * lamp.count, 'W', 'plan'));
-    inputs.push(input(`${lamp.name}: efficacy`, lamp.efficacy, 'µmol/J', `plan; ${technology.name} ${technology.efficacy.low}–${technology.efficacy.high} (${technology.efficacy.source})`));
+    inputs.push(
+      input(
+        `${lamp.name}: efficacy`,
+        lamp.efficacy,
+        'µmol/J',
+        `plan; ${technology.name} ${technology.efficacy.low}–${technology.efficacy.high} (${technology.efficacy.source})`,
+      ),
+    );
     inputs.push(input(`${lamp.name}: height`, lamp.height, 'm', 'plan'));
-    steps.push(`${lamp.name}: ${round(field.emitted)} µmol/s given, ${round(100 * field.utilisation)} % of it on the growing area`);
-    steps.push(`average ${round(field.average)} µmol/m²s, least ${round(field.least)}, most ${round(field.most)}`);
+    steps.push(
+      `${lamp.name}: ${round(field.emitted)} µmol/s given, ${round(100 * field.utilisation)} % of it on the growing area`,
+    );
+    steps.push(
+      `average ${round(field.average)} µmol/m²s, least ${round(field.least)}, most ${round(field.most)}`,
+    );
   }
   return {
     title: `Lamp light in ${place.name}`,
     formula: 'flux density at a point = ∫ over the lamp of radiance × cos θ × dω, plus what walls throw back',
-    inputs: [...inputs, input('Growing area', place.growingArea, 'm²', 'plan'), input('Wall reflectance', place.wallReflectance, '', 'plan')],
+    inputs: [
+      ...inputs,
+      input('Growing area', place.growingArea, 'm²', 'plan'),
+      input('Wall reflectance', place.wallReflectance, '', 'plan'),
+    ],
     steps,
     result: `${round(total)} µmol/m²s on average`,
-    source: 'Direct light by integration over a Lambertian source, interreflection by radiosity over wall and floor patches.',
+    source:
+      'Direct light by integration over a Lambertian source, interreflection by radiosity over wall and floor patches.',
   };
 }

@@ -6,7 +6,13 @@ import { input, round } from './format.ts';
 import type { Explanation } from './subject.ts';
 
 /** Why a lot is in its state on a day. */
-export function explainState(plan: Plan, lot: Lot, judged: LotSeason, place: PlaceSeason, day: number): Explanation {
+export function explainState(
+  plan: Plan,
+  lot: Lot,
+  judged: LotSeason,
+  place: PlaceSeason,
+  day: number,
+): Explanation {
   const group = plantGroup(lot.group);
   if (group === null) throw new RangeError(`expected a plant group of the catalogue, got ${lot.group}`);
   const numbers = groupNumbers(group, plan.groupEdits[lot.group]);
@@ -19,13 +25,29 @@ export function explainState(plan: Plan, lot: Lot, judged: LotSeason, place: Pla
   const edits = plan.groupEdits[lot.group] ?? {};
   return {
     title: `${lot.name}: ${state.name.toLowerCase()}`,
-    formula: 'growth index = temperature index × light index × water index, each 0–1; the state follows remembered temperature and light',
+    formula:
+      'growth index = temperature index × light index × water index, each 0–1; the state follows remembered temperature and light',
     inputs: [
       input('Mean leaf temperature of the day', leaf, '°C', 'heat balance of the place'),
       input('Daily light at the plants', light, 'mol/m²', 'daylight and lamps'),
-      input('No growth below', numbers.baseTemperature, '°C', origin('baseTemperature' in edits, group.temperature.base.source)),
-      input('Best from', numbers.optimumLow, '°C', origin('optimumLow' in edits, group.temperature.optimumLow.source)),
-      input('Least light for a compact plant', numbers.lightStretch, 'mol/m²', origin('lightStretch' in edits, group.light.stretch.source)),
+      input(
+        'No growth below',
+        numbers.baseTemperature,
+        '°C',
+        origin('baseTemperature' in edits, group.temperature.base.source),
+      ),
+      input(
+        'Best from',
+        numbers.optimumLow,
+        '°C',
+        origin('optimumLow' in edits, group.temperature.optimumLow.source),
+      ),
+      input(
+        'Least light for a compact plant',
+        numbers.lightStretch,
+        'mol/m²',
+        origin('lightStretch' in edits, group.light.stretch.source),
+      ),
     ],
     steps: [
       `Temperature index ${round(judged.temperatureIndex[day])} (cold rest begins below a mean of ${round(at.coldBegins)} °C)`,
@@ -35,6 +57,7 @@ export function explainState(plan: Plan, lot: Lot, judged: LotSeason, place: Pla
       ...(last === undefined ? [] : [last.because]),
     ],
     result: state.words,
-    source: 'Temperature response Yan & Hunt 1999; product of indices after Nobel 1984, 1988; memory and thresholds as the plants view lists them.',
+    source:
+      'Temperature response Yan & Hunt 1999; product of indices after Nobel 1984, 1988; memory and thresholds as the plants view lists them.',
   };
 }

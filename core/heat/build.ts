@@ -164,7 +164,13 @@ function insideConvection(tilt: number): number {
 }
 
 /** Links of floor, pots and water to air and radiant node. */
-function contents(place: Place, floorArea: number, waterArea: number, fixed: Float64Array, radiant: Float64Array): void {
+function contents(
+  place: Place,
+  floorArea: number,
+  waterArea: number,
+  fixed: Float64Array,
+  radiant: Float64Array,
+): void {
   link(fixed, FLOOR, AIR, contentsConvection * floorArea);
   link(radiant, FLOOR, STAR, 0.9 * floorArea);
   if (waterArea > 0) {
@@ -183,7 +189,13 @@ function plantsInTheOpen(place: Place, fixed: Float64Array, radiant: Float64Arra
 }
 
 /** Fleece over the plants: a layer that passes some long-wave, exchanges with the air on both sides, and holds air still. */
-function plantsUnderFleece(place: Place, cloth: Covering, layers: number, fixed: Float64Array, radiant: Float64Array): void {
+function plantsUnderFleece(
+  place: Place,
+  cloth: Covering,
+  layers: number,
+  fixed: Float64Array,
+  radiant: Float64Array,
+): void {
   const area = place.growingArea;
   const through = Math.pow(cloth.longWaveTransmittance.value, layers);
   const porous = contentsConvection * Math.pow(cloth.airShare.value, layers);
@@ -207,7 +219,12 @@ function canopy(area: number, fixed: Float64Array, air: number): void {
 }
 
 /** The back wall of a lean-to as one node of its own; its inner face is eliminated by star–delta. Returns the conductance behind it. */
-function wallLinks(place: Place, wall: Surface | undefined, capacity: Float64Array, fixed: Float64Array): number {
+function wallLinks(
+  place: Place,
+  wall: Surface | undefined,
+  capacity: Float64Array,
+  fixed: Float64Array,
+): number {
   if (wall === undefined || place.shape.kind !== 'lean-to') {
     return 0;
   }

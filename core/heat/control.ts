@@ -73,7 +73,12 @@ function exchange(state: HeatState, most: number, outside: number, openAt: numbe
  * Heaters in order of priority hold their set points, each up to its power; the differential enters as a
  * mean offset already in the set points. Mats hold the pots, the others the air. Returns vapour from fuel [kg s⁻¹].
  */
-export function holdTemperature(network: Network, state: HeatState, drive: Drive, ventConductance: number): number {
+export function holdTemperature(
+  network: Network,
+  state: HeatState,
+  drive: Drive,
+  ventConductance: number,
+): number {
   let vapour = 0;
   state.short = false;
   for (let h = 0; h < network.heaters.length; h++) {

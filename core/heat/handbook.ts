@@ -43,8 +43,15 @@ export function handbookLoss(
   else fabric += network.wallBehind / 2;
   const difference = inside - outside;
   const roomDifference = room === null ? 0 : inside - room;
-  const loss = (fabric + air + groundConductance) * difference + (room === null ? 0 : toRoom * roomDifference);
-  return { fabric, air, ground: groundConductance, room: room === null ? 0 : toRoom, loss: Math.max(0, loss) };
+  const loss =
+    (fabric + air + groundConductance) * difference + (room === null ? 0 : toRoom * roomDifference);
+  return {
+    fabric,
+    air,
+    ground: groundConductance,
+    room: room === null ? 0 : toRoom,
+    loss: Math.max(0, loss),
+  };
 }
 
 export interface SteadyConditions {
@@ -63,7 +70,15 @@ export interface SteadyConditions {
  * coefficients, which follow one step behind, have settled.
  */
 export function steadyPower(network: Network, inside: number, conditions: SteadyConditions): number {
-  const heater = { name: '', power: 1e9, day: inside, night: inside, mat: false, fuel: 'electricity', vapour: 0 } as const;
+  const heater = {
+    name: '',
+    power: 1e9,
+    day: inside,
+    night: inside,
+    mat: false,
+    fuel: 'electricity',
+    vapour: 0,
+  } as const;
   const steady: Network = { ...network, heaters: [heater], ventArea: 0, fanFlow: 0 };
   const drive = emptyDrive(network, 1e13);
   drive.outdoor = conditions.outdoor;

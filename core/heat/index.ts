@@ -1,5 +1,27 @@
-export { AIR, FLEECE, FLOOR, LEAF, POTS, STAR, SUBSOIL, UNDER, WALL, WATER, kelvin, nodeCount, stefanBoltzmann } from './nodes.ts';
-export { airDensity, airHeat, latentHeat, leakageFactor, saturationRatio, standardPressure, ventFlow } from './air.ts';
+export {
+  AIR,
+  FLEECE,
+  FLOOR,
+  LEAF,
+  POTS,
+  STAR,
+  SUBSOIL,
+  UNDER,
+  WALL,
+  WATER,
+  kelvin,
+  nodeCount,
+  stefanBoltzmann,
+} from './nodes.ts';
+export {
+  airDensity,
+  airHeat,
+  latentHeat,
+  leakageFactor,
+  saturationRatio,
+  standardPressure,
+  ventFlow,
+} from './air.ts';
 export { outsideConvection, radiantCoefficient } from './covers.ts';
 export { proportionalOpening } from './control.ts';
 export type { HeaterNumbers, Network } from './network.ts';

@@ -42,7 +42,12 @@ export function backWall(shape: ShapeOf<'lean-to'>): { half: number; capacity: n
  * Conductance of a ground floor between inside and the year's mean outdoors [W K⁻¹]: ISO 13370:2017, slab on
  * ground, with B' = A / (P/2) and total equivalent thickness dt = w + λ (Rsi + Rse), Rsi 0.17, Rse 0.04.
  */
-export function groundFloorConductance(area: number, perimeter: number, wall: number, conductivity: number): number {
+export function groundFloorConductance(
+  area: number,
+  perimeter: number,
+  wall: number,
+  conductivity: number,
+): number {
   const characteristic = area / (0.5 * perimeter);
   const thickness = wall + conductivity * (0.17 + 0.04);
   return area * groundU(characteristic, thickness, conductivity);

@@ -55,13 +55,18 @@ export function stepHeat(network: Network, state: HeatState, drive: Drive): void
   for (let i = 0; i < size; i++) temperature[i] = right[i];
   readCovers(network, state, drive, radiantInside);
   const air = temperature[AIR];
-  state.airHeat = leakFlow * airHeat * (air - leakTo) + ventFlow * airHeat * (air - ventOutside(network, drive)) + evaporated;
+  state.airHeat =
+    leakFlow * airHeat * (air - leakTo) +
+    ventFlow * airHeat * (air - ventOutside(network, drive)) +
+    evaporated;
   state.groundHeat =
     network.deepGround * (temperature[SUBSOIL] - drive.deepGround) +
     network.edge * (temperature[SUBSOIL] - drive.outdoor);
   state.roomHeat =
-    network.roomAir * (air - drive.room) + radiantInside * network.roomRadiant * (temperature[STAR] - drive.room);
-  state.wallHeat = network.wallBehind * (temperature[WALL] - (network.wallBehindRoom ? drive.room : drive.outdoor));
+    network.roomAir * (air - drive.room) +
+    radiantInside * network.roomRadiant * (temperature[STAR] - drive.room);
+  state.wallHeat =
+    network.wallBehind * (temperature[WALL] - (network.wallBehindRoom ? drive.room : drive.outdoor));
   const outdoorFlow = network.leakageFromRoom ? 0 : leakFlow + ventFlow;
   const roomFlow = (network.leakageFromRoom ? leakFlow + ventFlow : 0) + network.roomAir / airHeat;
   stepVapour(network, state, drive, outdoorFlow, roomFlow, fuelVapour);

@@ -24,7 +24,11 @@ export function stepVapour(
   const evaporating = (network.wetArea * drive.wetness * mixConvection) / airHeat;
   const mixRatio = saturationRatio(state.temperature[POTS], pressure);
   const before = state.humidity;
-  let gain = (mass / drive.seconds) * before + outdoorFlow * drive.humidity + roomFlow * drive.roomHumidity + fuelVapour;
+  let gain =
+    (mass / drive.seconds) * before +
+    outdoorFlow * drive.humidity +
+    roomFlow * drive.roomHumidity +
+    fuelVapour;
   let loss = mass / drive.seconds + outdoorFlow + roomFlow;
   if (mixRatio > before) {
     gain += evaporating * mixRatio;

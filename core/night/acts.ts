@@ -34,7 +34,10 @@ export function cheapActs(setting: NightSetting, lead: LeadIn, least: number): C
     tryPlace('screen', 'Hang a cloth inside the glazing overnight', { ...place, screen }, 0);
   }
   if (place.room === null || place.shape.kind === 'lean-to') {
-    const warmed = { ...place, water: [...place.water, { name: 'Canister', litres: canister.litres, count: 1 }] };
+    const warmed = {
+      ...place,
+      water: [...place.water, { name: 'Canister', litres: canister.litres, count: 1 }],
+    };
     const network = buildNetwork(warmed, setting.night.site, setting.night.pressure);
     const trace = runTrace(setting, { network, warmWater: canister });
     acts.push({
@@ -53,7 +56,8 @@ export function cheapActs(setting: NightSetting, lead: LeadIn, least: number): C
   if (place.heaters.length === 0 && place.room === null) {
     const network = { ...setting.run.network, heaters: [smallHeater] };
     const trace = runTrace(setting, { network });
-    const kwh = trace.power.reduce((sum, watts) => sum + watts, 0) * (setting.night.steps.stepMinutes / 60 / 1000);
+    const kwh =
+      trace.power.reduce((sum, watts) => sum + watts, 0) * (setting.night.steps.stepMinutes / 60 / 1000);
     acts.push({
       id: 'small-heater',
       words: 'Stand in a 500 W heater set to 3 °C',
@@ -64,4 +68,12 @@ export function cheapActs(setting: NightSetting, lead: LeadIn, least: number): C
   return acts.filter((act) => act.kelvin >= worthwhile).sort((a, b) => b.kelvin - a.kelvin);
 }
 
-const smallHeater = { name: 'Small heater', power: 500, day: 3, night: 3, mat: false, fuel: 'electricity', vapour: 0 } as const;
+const smallHeater = {
+  name: 'Small heater',
+  power: 500,
+  day: 3,
+  night: 3,
+  mat: false,
+  fuel: 'electricity',
+  vapour: 0,
+} as const;

@@ -25,7 +25,14 @@ export function leadIn(place: Place, lead: LeadIn, network: Network, wetness: nu
   const { year, duskStep } = lead;
   const { clock, steps } = year;
   const perDay = 1440 / clock.stepMinutes;
-  const run = preparePlaceRun(place, year, lead.lightOf(place), lampRuns(place), roomTemperatures(place.room, clock), wetness);
+  const run = preparePlaceRun(
+    place,
+    year,
+    lead.lightOf(place),
+    lampRuns(place),
+    roomTemperatures(place.room, clock),
+    wetness,
+  );
   const n = clock.n;
   const at = (index: number) => (duskStep - leadDays * perDay + index + n) % n;
   const state = initialState(network, year.clock.dayMean[at(0)], year.humidity[at(0)]);

@@ -3,8 +3,18 @@ import type { WeatherYear } from '../weather/index.ts';
 import { nightWeather } from '../weather/index.ts';
 import { heatPrice } from '../cost/index.ts';
 import { standardPressure } from '../heat/index.ts';
-import { clockOf, createSeasonCache, humidityRatios, lightOf, runSeason, seasonStartDay, siteYear, skyTemperatures } from '../season/index.ts';
+import {
+  clockOf,
+  createSeasonCache,
+  humidityRatios,
+  lightOf,
+  runSeason,
+  seasonStartDay,
+  siteYear,
+  skyTemperatures,
+} from '../season/index.ts';
 import type { SeasonCache, SeasonResult, SiteYear } from '../season/index.ts';
+import { weatherFromPlan } from '../season/weather-from-plan.ts';
 import { cheapActs } from './acts.ts';
 import { coldLimits, leastOf, runTrace, settle } from './place-night.ts';
 import type { NightSetting } from './place-night.ts';
@@ -21,8 +31,16 @@ const unlimited = 1e6;
 /**
  * Tonight in every place, from dusk to mid-morning by 5 min, worst first: the season's own network with its
  * masses brought to dusk through the days before, then the forecast night.
+ * @param weather the plan's year; may be left out where the climate is typed normals
  */
-export function runNight(plan: Plan, input: NightInput, weather: WeatherYear, cache: SeasonCache = createSeasonCache()): NightResult {
+export function runNight(
+  plan: Plan,
+  input: NightInput,
+  weather: WeatherYear | null = weatherFromPlan(plan),
+  cache: SeasonCache = createSeasonCache(),
+): NightResult {
+  if (weather === null)
+    throw new RangeError('expected the weather of the plan, got none: its climate is a file');
   const year = siteYear(plan, weather, cache);
   const season = runSeason(plan, weather, cache);
   const night = nightYear(plan, input, year);
@@ -60,12 +78,19 @@ function nightYear(plan: Plan, input: NightInput, year: SiteYear): SiteYear {
     { stepMinutes: nightStepMinutes },
   );
   const fill = (value: number) => new Float64Array(steps.n).fill(value);
-  const ground = year.deepGround[Math.floor((stepOfYear(steps.startMs, year) * year.clock.stepMinutes) / 1440)];
+  const ground =
+    year.deepGround[Math.floor((stepOfYear(steps.startMs, year) * year.clock.stepMinutes) / 1440)];
   return {
     ...year,
     key: `${year.key} night`,
     steps,
-    clock: clockOf(steps, year.site.timeZone, plan.tariff, fill(input.low), fill((input.duskTemperature + input.low) / 2)),
+    clock: clockOf(
+      steps,
+      year.site.timeZone,
+      plan.tariff,
+      fill(input.low),
+      fill((input.duskTemperature + input.low) / 2),
+    ),
     skyTemperature: skyTemperatures(steps.skyLongWave),
     humidity: humidityRatios(steps),
     deepGround: new Float64Array(3).fill(ground),
@@ -114,8 +139,12 @@ function placeNight(
   const margin = worstMargin(lots);
   const verdict = verdictOf(margin);
   const heated = trace.power.some((watts) => watts > 0);
-  const failsAtMs = trace.shortAt < 0 ? null : night.steps.startMs + trace.shortAt * nightStepMinutes * 60_000;
-  const worst = lots.reduce<NightLot | null>((found, lot) => (found === null || lot.margin < found.margin ? lot : found), null);
+  const failsAtMs =
+    trace.shortAt < 0 ? null : night.steps.startMs + trace.shortAt * nightStepMinutes * 60_000;
+  const worst = lots.reduce<NightLot | null>(
+    (found, lot) => (found === null || lot.margin < found.margin ? lot : found),
+    null,
+  );
   return {
     placeId: place.id,
     air: trace.air,
@@ -158,7 +187,17 @@ function powerNeeded(setting: NightSetting, limits: readonly number[]): number {
     runTrace(setting, {
       network: {
         ...setting.run.network,
-        heaters: [{ name: '', power: unlimited, day: setPoint, night: setPoint, mat: false, fuel: 'electricity', vapour: 0 }],
+        heaters: [
+          {
+            name: '',
+            power: unlimited,
+            day: setPoint,
+            night: setPoint,
+            mat: false,
+            fuel: 'electricity',
+            vapour: 0,
+          },
+        ],
       },
     });
   const free = runTrace(setting, { network: { ...setting.run.network, heaters: [] } });

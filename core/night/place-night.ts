@@ -2,7 +2,14 @@ import type { Lot, Place, Plan } from '../plan/schema.ts';
 import { groupNumbers, plantGroup } from '../plan/groups.ts';
 import { AIR, LEAF, WATER, emptyDrive, initialState, stepHeat } from '../heat/index.ts';
 import type { HeatState, Network } from '../heat/index.ts';
-import { lampRuns, placeLight, preparePlaceRun, roomTemperatures, setDrive, wetnessOf } from '../season/index.ts';
+import {
+  lampRuns,
+  placeLight,
+  preparePlaceRun,
+  roomTemperatures,
+  setDrive,
+  wetnessOf,
+} from '../season/index.ts';
 import type { PlaceRun, SeasonResult, SiteYear } from '../season/index.ts';
 import type { LeadIn } from './lead-in.ts';
 import { leadIn } from './lead-in.ts';
@@ -30,8 +37,22 @@ export function settle(plan: Plan, place: Place, night: SiteYear, lead: LeadIn, 
   const lots = plan.lots.filter((lot) => lot.place === place.id);
   const wetness = wetnessOf(place, lots);
   const light = placeLight(place, night);
-  const run = preparePlaceRun(place, night, light, lampRuns(place), roomTemperatures(place.room, night.clock), wetness);
-  return { plan, place, lots, run, night: shifted(night, shift), start: leadIn(place, lead, run.network, wetness) };
+  const run = preparePlaceRun(
+    place,
+    night,
+    light,
+    lampRuns(place),
+    roomTemperatures(place.room, night.clock),
+    wetness,
+  );
+  return {
+    plan,
+    place,
+    lots,
+    run,
+    night: shifted(night, shift),
+    start: leadIn(place, lead, run.network, wetness),
+  };
 }
 
 /** The same night with the outdoor air and the sky warmer or colder by `shift` [K]. */
@@ -61,7 +82,12 @@ export function runTrace(setting: NightSetting, options: NightRunOptions = {}): 
   const state = copyState(setting.start, network);
   if (options.warmWater !== undefined) addWater(state, setting.run.network, network, options.warmWater);
   const drive = emptyDrive(network, night.steps.stepMinutes * 60);
-  const trace = { air: new Float64Array(n), leaf: new Float64Array(n), power: new Float64Array(n), shortAt: -1 };
+  const trace = {
+    air: new Float64Array(n),
+    leaf: new Float64Array(n),
+    power: new Float64Array(n),
+    shortAt: -1,
+  };
   for (let k = 0; k < n; k++) {
     setDrive(drive, run, night, k, state);
     drive.powered = options.powerCutAt === undefined || k < options.powerCutAt;
@@ -84,7 +110,12 @@ function copyState(state: HeatState, network: Network): HeatState {
 }
 
 /** Mixes warm water into the containers there are; `after` holds the larger capacity. */
-function addWater(state: HeatState, before: Network, after: Network, water: { litres: number; temperature: number }): void {
+function addWater(
+  state: HeatState,
+  before: Network,
+  after: Network,
+  water: { litres: number; temperature: number },
+): void {
   const there = before.capacity[WATER] * state.temperature[WATER];
   const added = after.capacity[WATER] - before.capacity[WATER];
   state.temperature[WATER] = (there + added * water.temperature) / after.capacity[WATER];
@@ -107,4 +138,3 @@ export function leastOf(values: Float64Array): { value: number; at: number } {
   for (let k = 1; k < values.length; k++) if (values[k] < values[at]) at = k;
   return { value: values[at], at };
 }
-

@@ -23,14 +23,23 @@ export function clockWords(minutes: number): string {
 /** One sentence for a place. */
 export function nightWords(
   verdict: 'safe' | 'close' | 'harm',
-  facts: { margin: number | null; empty: boolean; failsAt: string | null; heated: boolean; lotName: string; leastAt: string },
+  facts: {
+    margin: number | null;
+    empty: boolean;
+    failsAt: string | null;
+    heated: boolean;
+    lotName: string;
+    leastAt: string;
+  },
 ): string {
   if (facts.empty) return 'No plants stand here.';
   const kelvin = Math.abs(facts.margin ?? 0).toFixed(1);
   if (facts.failsAt !== null && verdict !== 'safe') {
     return `The heater holds until ${facts.failsAt}; ${facts.lotName} then come within ${kelvin} K of their limit${verdict === 'harm' ? ' and past it' : ''}.`;
   }
-  if (verdict === 'harm') return `${facts.lotName}: ${kelvin} K below what they bear, about ${facts.leastAt}.`;
-  if (verdict === 'close') return `${facts.lotName}: only ${kelvin} K above their limit, about ${facts.leastAt}.`;
+  if (verdict === 'harm')
+    return `${facts.lotName}: ${kelvin} K below what they bear, about ${facts.leastAt}.`;
+  if (verdict === 'close')
+    return `${facts.lotName}: only ${kelvin} K above their limit, about ${facts.leastAt}.`;
   return facts.heated ? `Safe: the heater holds, ${kelvin} K to spare.` : `Safe: ${kelvin} K to spare.`;
 }

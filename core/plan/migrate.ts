@@ -1,6 +1,7 @@
 import { planSchemaVersion } from './schema.ts';
 
-export type Migration = { readonly ok: true; readonly plan: unknown } | { readonly ok: false; readonly message: string };
+export type Migration =
+  { readonly ok: true; readonly plan: unknown } | { readonly ok: false; readonly message: string };
 
 /** Brings a plan of an older schema version to the present one; one from the future is refused. */
 export function migratePlan(input: unknown): Migration {

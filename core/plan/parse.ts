@@ -8,8 +8,7 @@ import type { Problem } from './problem.ts';
 export type { Problem };
 
 export type PlanReading =
-  | { readonly ok: true; readonly plan: Plan }
-  | { readonly ok: false; readonly problems: readonly Problem[] };
+  { readonly ok: true; readonly plan: Plan } | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /** At most this many problems are listed; a plan that is wrong everywhere is not worth more. */
 const mostProblems = 40;

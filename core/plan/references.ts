@@ -10,18 +10,29 @@ const technologyIds = new Set(lampTechnologies.map((each) => each.id));
 /** Problems that a schema alone cannot see: names that point nowhere, twins, a place in a room that is not described. */
 export function references(plan: Plan): Problem[] {
   const problems: Problem[] = [];
-  twins(plan.places.map((place) => place.id), 'places', problems);
-  twins(plan.lots.map((lot) => lot.id), 'lots', problems);
+  twins(
+    plan.places.map((place) => place.id),
+    'places',
+    problems,
+  );
+  twins(
+    plan.lots.map((lot) => lot.id),
+    'lots',
+    problems,
+  );
   plan.places.forEach((place, index) => placeReferences(place, `places.${index}`, problems));
   const placeIds = new Set(plan.places.map((place) => place.id));
   plan.lots.forEach((lot, index) => {
     if (!placeIds.has(lot.place)) problems.push(unknown(`lots.${index}.place`, 'place', lot.place));
-    if (plantGroup(lot.group) === null) problems.push(unknown(`lots.${index}.group`, 'plant group', lot.group));
+    if (plantGroup(lot.group) === null)
+      problems.push(unknown(`lots.${index}.group`, 'plant group', lot.group));
   });
   for (const [id, edits] of Object.entries(plan.groupEdits)) {
     const group = plantGroup(id);
     if (group === null) problems.push(unknown(`groupEdits.${id}`, 'plant group', id));
-    else for (const message of groupEditProblems(group, edits)) problems.push({ path: `groupEdits.${id}`, message });
+    else
+      for (const message of groupEditProblems(group, edits))
+        problems.push({ path: `groupEdits.${id}`, message });
   }
   return problems;
 }
@@ -65,7 +76,8 @@ export function needsRoom(place: Place): boolean {
 function twins(ids: readonly string[], path: string, problems: Problem[]): void {
   const seen = new Set<string>();
   ids.forEach((id, index) => {
-    if (seen.has(id)) problems.push({ path: `${path}.${index}.id`, message: `expected an id used once, got ${id} again` });
+    if (seen.has(id))
+      problems.push({ path: `${path}.${index}.id`, message: `expected an id used once, got ${id} again` });
     seen.add(id);
   });
 }

@@ -110,7 +110,10 @@ export const planSchema = v.strictObject({
   places: v.pipe(v.array(placeSchema), v.maxLength(24, 'expected at most 24 places')),
   lots: v.optional(v.pipe(v.array(lotSchema), v.maxLength(200)), []),
   /** The user's own numbers for a group: group id → number name → value. */
-  groupEdits: v.optional(v.record(identifier, v.record(v.pipe(v.string(), v.maxLength(40)), quantity(-80, 120, ''))), {}),
+  groupEdits: v.optional(
+    v.record(identifier, v.record(v.pipe(v.string(), v.maxLength(40)), quantity(-80, 120, ''))),
+    {},
+  ),
 });
 
 export type Plan = v.InferOutput<typeof planSchema>;

@@ -87,7 +87,11 @@ export const listedSchema = v.strictObject({
   kind: v.literal('listed'),
   floorArea: quantity(0.01, 10000, 'm²'),
   volume: quantity(0.001, 100000, 'm³'),
-  surfaces: v.pipe(v.array(listedSurfaceSchema), v.minLength(1, 'expected at least one surface'), v.maxLength(60)),
+  surfaces: v.pipe(
+    v.array(listedSurfaceSchema),
+    v.minLength(1, 'expected at least one surface'),
+    v.maxLength(60),
+  ),
 });
 
 export const shapeSchema = v.variant('kind', [

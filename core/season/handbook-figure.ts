@@ -15,7 +15,9 @@ const designWind = 2;
 
 /** The handbook's steady loss at the design low beside the network's, and why they differ. */
 export function handbookFigure(place: Place, plan: Plan, network: Network, year: SiteYear): HandbookLoss {
-  const setPoints = place.heaters.filter((heater) => heater.kind !== 'heat-mat').map((heater) => heater.setPointNight);
+  const setPoints = place.heaters
+    .filter((heater) => heater.kind !== 'heat-mat')
+    .map((heater) => heater.setPointNight);
   const inside = setPoints.length > 0 ? Math.max(...setPoints) : frostFree;
   const outside = designLow(plan, year);
   const room = place.room === null ? null : roomNight(place, outside);
@@ -64,6 +66,7 @@ function reasonOf(place: Place, handbook: number, network: number): string | nul
       ? 'Polythene lets the plants’ own warmth through to a clear sky; the handbook sum reckons with air temperature alone.'
       : 'On a clear night the cover also loses warmth to a sky colder than the air; the handbook sum reckons with air temperature alone.';
   }
-  if (place.room !== null) return 'The room, the wall behind and the ground give warmth that the handbook sum leaves out.';
+  if (place.room !== null)
+    return 'The room, the wall behind and the ground give warmth that the handbook sum leaves out.';
   return 'Ground and still air hold more warmth than the handbook sum allows, which is made for wind.';
 }

@@ -1,5 +1,13 @@
 export type * from './result.ts';
-export { coldestNightOf, createSeasonCache, lightOf, outdoorDaily, runSeason, siteYear, wetnessOf } from './season.ts';
+export {
+  coldestNightOf,
+  createSeasonCache,
+  lightOf,
+  outdoorDaily,
+  runSeason,
+  siteYear,
+  wetnessOf,
+} from './season.ts';
 export type { SeasonCache } from './season.ts';
 export { prepareSiteYear, seasonStepMinutes } from './site-year.ts';
 export type { SiteYear } from './site-year.ts';

@@ -25,7 +25,8 @@ export function lampRuns(place: Place): LampRun[] {
   return place.lamps.map((lamp) => {
     const light = lampLight(place, lamp);
     const watts = lampWatts(lamp);
-    const inside = lamp.driver === 'inside' ? watts : watts * (1 - lampTechnology(lamp.technology).driverLoss.value);
+    const inside =
+      lamp.driver === 'inside' ? watts : watts * (1 - lampTechnology(lamp.technology).driverLoss.value);
     const onCanopy = (light.average * place.growingArea) / photonsPerJoule;
     const absorbed = Math.min(inside, 0.85 * onCanopy);
     return {

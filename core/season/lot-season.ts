@@ -25,7 +25,10 @@ export function runLot(plan: Plan, lot: Lot, place: PlaceYear): LotSeason {
   const count = dailyLight.length;
   const watering = new Uint8Array(count);
   for (let day = 0; day < count; day++) {
-    watering[day] = lot.watering === 'dry' ? 2 : waterAdvice(result.state[day], numbers, meanAhead(daily.leafMean, day)).code;
+    watering[day] =
+      lot.watering === 'dry'
+        ? 2
+        : waterAdvice(result.state[day], numbers, meanAhead(daily.leafMean, day)).code;
   }
   return {
     lotId: lot.id,

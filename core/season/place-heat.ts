@@ -1,5 +1,15 @@
 import type { Place } from '../plan/schema.ts';
-import { AIR, LEAF, POTS, buildNetwork, emptyDrive, initialState, relativeHumidity, saturationRatio, stepHeat } from '../heat/index.ts';
+import {
+  AIR,
+  LEAF,
+  POTS,
+  buildNetwork,
+  emptyDrive,
+  initialState,
+  relativeHumidity,
+  saturationRatio,
+  stepHeat,
+} from '../heat/index.ts';
 import type { Drive, HeatState, Network } from '../heat/index.ts';
 import type { SiteYear } from './site-year.ts';
 import { roomMoistureExcess } from './surroundings.ts';
@@ -72,7 +82,9 @@ export function setDrive(drive: Drive, run: PlaceRun, year: SiteYear, k: number,
   drive.humidity = year.humidity[k];
   drive.room = run.room === null ? drive.outdoor : run.room[k];
   drive.deepGround =
-    run.network.groundConductance > 0 ? year.deepGround[Math.floor((k * clock.stepMinutes) / 1440)] : drive.room;
+    run.network.groundConductance > 0
+      ? year.deepGround[Math.floor((k * clock.stepMinutes) / 1440)]
+      : drive.room;
   drive.roomHumidity = run.room === null ? drive.humidity : roomHumidity(drive, year.pressure);
   const { light } = run;
   for (let i = 0; i < light.sunOnSurface.length; i++) drive.sunOnSurface[i] = light.sunOnSurface[i][k];

@@ -6,8 +6,8 @@ import type { SiteYear } from './site-year.ts';
 
 /** Daylight of a place as the season needs it, a value a step of the weather year. */
 export interface PlaceLight {
-  /** Sunlight at the plants' level [W m⁻²], no fleece laid. */
-  readonly bench: Float64Array;
+  /** Daylight photons 400–700 nm at the plants' level [µmol m⁻² s⁻¹], no fleece laid. */
+  readonly benchPhotons: Float64Array;
   /** Sun on each cover surface of the thermal network [W m⁻²]. */
   readonly sunOnSurface: readonly Float64Array[];
   /** Sun taken up by leaves, pots, floor and back wall [W]. */
@@ -52,7 +52,7 @@ export function placeLight(place: Place, year: Pick<SiteYear, 'site' | 'steps'>)
     sunFloor[k] = Math.max(0, rest - wanted);
   }
   return {
-    bench: light.benchSolar,
+    benchPhotons: light.benchPhotons,
     sunOnSurface: covers.map((surface) => light.incident[fabric.surfaces.indexOf(surface)]),
     sunLeaf,
     sunPots,

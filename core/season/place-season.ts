@@ -1,5 +1,4 @@
 import type { Place, Plan } from '../plan/schema.ts';
-import { photonsPerSolarJoule } from '../light/index.ts';
 import { heatPrice } from '../cost/index.ts';
 import type { Drive, HeatState } from '../heat/index.ts';
 import { DayReducer } from './reduce.ts';
@@ -68,7 +67,7 @@ export function runPlaceYear(
     leaf[index] = leafOf(state);
     reducer.temperatures(airOf(state), leaf[index], potsOf(state), lit);
     const underFleece = drive.fleeceLaid ? light.fleeceShare : 1;
-    series.daylight[day] += light.bench[k] * underFleece * photonsPerSolarJoule * moles;
+    series.daylight[day] += light.benchPhotons[k] * underFleece * moles;
     series.lampLight[day] += ppfd * moles;
     if (ppfd > 0 || (seesDay && clock.twilight[k] === 1)) reducer.hours(series.photoperiod, day);
     let electric = lampWatts;

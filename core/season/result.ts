@@ -1,3 +1,5 @@
+import type { Plan } from '../plan/schema.ts';
+
 /**
  * What a season run gives. Days run from the season's first day (1 August, or 1 February south of the
  * equator) for 365 days; every daily series is a Float64Array of that length, a day being the site's
@@ -153,6 +155,8 @@ export interface PlaceSeason {
 }
 
 export interface SeasonResult {
+  /** The plan that was run. */
+  readonly plan: Plan;
   readonly planName: string;
   readonly weatherName: string;
   /** Season's first day at 00:00 standard time [epoch ms UTC], number of days, its ISO date. */

@@ -44,15 +44,22 @@ export function createSeasonCache(): SeasonCache {
  * the same numbers. Every number in the result is finite.
  * @param cache kept by the caller between runs; without it everything is computed afresh
  */
-export function runSeason(plan: Plan, weather: WeatherYear, cache: SeasonCache = createSeasonCache()): SeasonResult {
+export function runSeason(
+  plan: Plan,
+  weather: WeatherYear,
+  cache: SeasonCache = createSeasonCache(),
+): SeasonResult {
   const year = siteYear(plan, weather, cache);
   const startDay = seasonStartDay(year.site.latitude);
   const outdoor = outdoorDaily(year, startDay);
   const coldestNight = coldestNightOf(year, startDay);
-  const places = plan.places.map((place) => placeSeason(plan, place, year, startDay, coldestNight, cache, outdoor));
+  const places = plan.places.map((place) =>
+    placeSeason(plan, place, year, startDay, coldestNight, cache, outdoor),
+  );
   const startMs = year.steps.startMs + startDay * 86_400_000;
   const winter = winterSpan();
   return {
+    plan,
     planName: plan.name,
     weatherName: weather.name,
     startMs,

@@ -28,7 +28,12 @@ export const seasonStepMinutes = 15;
 /** Depth at which the ground under a place is taken as undisturbed [m]. */
 export const deepGroundDepth = 1;
 
-export function prepareSiteYear(plan: Plan, weather: WeatherYear, key: string, stepMinutes = seasonStepMinutes): SiteYear {
+export function prepareSiteYear(
+  plan: Plan,
+  weather: WeatherYear,
+  key: string,
+  stepMinutes = seasonStepMinutes,
+): SiteYear {
   const { site, notes } = siteFor(plan, weather);
   const steps = outdoorSteps(weather, site, { stepMinutes });
   const clock = seasonClock(steps, site.timeZone, plan.tariff);
@@ -55,7 +60,8 @@ export function prepareSiteYear(plan: Plan, weather: WeatherYear, key: string, s
  */
 function siteFor(plan: Plan, weather: WeatherYear): { site: PlanSite; notes: string[] } {
   const far =
-    Math.abs(weather.latitude - plan.site.latitude) > 3 || Math.abs(weather.longitude - plan.site.longitude) > 3;
+    Math.abs(weather.latitude - plan.site.latitude) > 3 ||
+    Math.abs(weather.longitude - plan.site.longitude) > 3;
   if (weather.origin === 'normals' || !far) return { site: plan.site, notes: [] };
   const site = {
     ...plan.site,
@@ -64,7 +70,10 @@ function siteFor(plan: Plan, weather: WeatherYear): { site: PlanSite; notes: str
     elevation: weather.elevation,
     timeZone: fixedZone(weather.utcOffsetHours),
   };
-  return { site, notes: ['The weather comes from far off: sun and clock are those of the weather, not of the plan.'] };
+  return {
+    site,
+    notes: ['The weather comes from far off: sun and clock are those of the weather, not of the plan.'],
+  };
 }
 
 /** A fixed offset as the runtime names it, such as `+05:30`. */

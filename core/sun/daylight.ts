@@ -57,15 +57,29 @@ function crossings(transit: number, site: Site, level: number): Crossings {
   return { rise, set, hours };
 }
 
-/** Bisection between an instant above the level and one half a day away, to 0.05 s; null where that one is above it too. */
+/**
+ * When the sun passes a level between an instant above it and one half a day away: false position with the Illinois
+ * halving (Dowell & Jarratt 1971), to 0.02 s; null where the sun is above the level there too.
+ */
 function crossing(above: number, away: number, site: Site, level: number): number | null {
-  if (elevationAt(away, site) >= level) return null;
-  let high = above;
-  let low = away;
-  while (Math.abs(high - low) > 50) {
-    const middle = (high + low) / 2;
-    if (elevationAt(middle, site) >= level) high = middle;
-    else low = middle;
+  let [high, low] = [above, away];
+  let [over, under] = [elevationAt(high, site) - level, elevationAt(low, site) - level];
+  if (under >= 0) return null;
+  let kept = 0;
+  for (let round = 0; round < 60 && Math.abs(high - low) > 20; round++) {
+    const at = low + ((high - low) * under) / (under - over);
+    const height = elevationAt(at, site) - level;
+    // 1e-6° is passed in a tenth of a millisecond or, grazing near the pole, in a few milliseconds.
+    if (Math.abs(height) < 1e-6) return Math.round(at);
+    if (height > 0) {
+      [high, over] = [at, height];
+      if (kept === 1) under /= 2;
+      kept = 1;
+    } else {
+      [low, under] = [at, height];
+      if (kept === -1) over /= 2;
+      kept = -1;
+    }
   }
   return Math.round((high + low) / 2);
 }

@@ -36,6 +36,17 @@ export function sunClearsHorizon(
   return elevation > 0 && elevation > horizonElevation(profile, azimuth);
 }
 
+/** The skyline at every whole degree of azimuth, 0 to 360: for loops that ask often. */
+export function horizonTable(profile: readonly HorizonPoint[]): Float64Array {
+  return Float64Array.from({ length: 361 }, (_, azimuth) => horizonElevation(profile, azimuth));
+}
+
+/** Skyline at an azimuth of 0 to 360 from its table, straight between whole degrees. */
+export function horizonFromTable(table: Float64Array, azimuth: number): number {
+  const floor = Math.min(359, Math.floor(azimuth));
+  return table[floor] + (table[floor + 1] - table[floor]) * (azimuth - floor);
+}
+
 const step = 2;
 
 /**

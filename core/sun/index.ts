@@ -38,4 +38,11 @@ export {
   type PlaneSun,
   type SkyModel,
 } from './plane.ts';
-export { horizonElevation, skyViewCut, sunClearsHorizon, type HorizonPoint } from './horizon.ts';
+export {
+  horizonElevation,
+  horizonFromTable,
+  horizonTable,
+  skyViewCut,
+  sunClearsHorizon,
+  type HorizonPoint,
+} from './horizon.ts';

@@ -1,11 +1,12 @@
 import {
   groundShare,
+  horizonFromTable,
+  horizonTable,
   incidenceCosine,
   lowSunZenith,
   perezSkyRatio,
   skyShare,
   skyViewCut,
-  sunClearsHorizon,
   type HorizonPoint,
   type Plane,
   type SkyModel,
@@ -34,6 +35,7 @@ export function planeSteps(steps: OutdoorSteps, plane: Plane, options: PlaneStep
   const beam = new Float64Array(steps.n);
   const skyDiffuse = new Float64Array(steps.n);
   const ground = new Float64Array(steps.n);
+  const skyline = horizon.length === 0 ? null : horizonTable(horizon);
   const isotropic = skyShare(plane.tilt);
   const open = 1 - skyViewCut(horizon, plane);
   const groundFactor = albedo * groundShare(plane.tilt);
@@ -45,7 +47,7 @@ export function planeSteps(steps: OutdoorSteps, plane: Plane, options: PlaneStep
     const zenith = 90 - elevation;
     const cosine = incidenceCosine(plane, zenith, steps.sunAzimuth[j]);
     const clears =
-      elevation > 0 && (horizon.length === 0 || sunClearsHorizon(horizon, elevation, steps.sunAzimuth[j]));
+      elevation > 0 && (skyline === null || elevation > horizonFromTable(skyline, steps.sunAzimuth[j]));
     if (cosine > 0 && elevation > 0) incidence[j] = (Math.acos(Math.min(1, cosine)) * 180) / Math.PI;
     if (clears && cosine > 0) beam[j] = normal * cosine;
     const ratio =

@@ -2,16 +2,27 @@ import { demonstrationPlan, parsePlan } from '../../core/index.ts';
 import type { Lamp, Lot, Place, Plan } from '../../core/index.ts';
 
 /** A plan of one place with its lots on the demonstration's site and climate; throws where the plan is not valid. */
-export function planOf(place: unknown, lots: readonly Partial<Lot>[] = [], changes: Partial<Plan> = {}): Plan {
+export function planOf(
+  place: unknown,
+  lots: readonly Partial<Lot>[] = [],
+  changes: Partial<Plan> = {},
+): Plan {
   const placed = place as Place;
   const reading = parsePlan({
     ...demonstrationPlan,
     ...changes,
     places: [place],
-    lots: lots.map((lot, index) => ({ id: `lot-${index}`, name: `Lot ${index}`, place: placed.id, area: 0.1, ...lot })),
+    lots: lots.map((lot, index) => ({
+      id: `lot-${index}`,
+      name: `Lot ${index}`,
+      place: placed.id,
+      area: 0.1,
+      ...lot,
+    })),
     groupEdits: changes.groupEdits ?? {},
   });
-  if (!reading.ok) throw new Error(reading.problems.map((each) => `${each.path}: ${each.message}`).join('\n'));
+  if (!reading.ok)
+    throw new Error(reading.problems.map((each) => `${each.path}: ${each.message}`).join('\n'));
   return reading.plan;
 }
 

@@ -3,7 +3,14 @@
  * The scenario is made up: a site near 54° N with winter days near 8 °C, lows near −5 and rarely −10.
  */
 import { describe, expect, it } from 'vitest';
-import { compareLamps, createSeasonCache, daylight, plantStates, runSeason, weatherFromPlan } from '../../core/index.ts';
+import {
+  compareLamps,
+  createSeasonCache,
+  daylight,
+  plantStates,
+  runSeason,
+  weatherFromPlan,
+} from '../../core/index.ts';
 import type { LotSeason, Plan, SeasonResult } from '../../core/index.ts';
 import { bareHouse, planOf, southWindow, tent } from '../support/plans.ts';
 
@@ -56,7 +63,10 @@ describe('in deep winter near 54° N (common practice, no source)', () => {
   });
 
   it('an unheated house lets everything rest from cold and wants no water', () => {
-    const lots = ['echeveria', 'aeonium', 'crassula', 'desert-cacti', 'pelargonium'].map((group) => ({ group, name: group }));
+    const lots = ['echeveria', 'aeonium', 'crassula', 'desert-cacti', 'pelargonium'].map((group) => ({
+      group,
+      name: group,
+    }));
     const house = season(planOf(bareHouse, lots)).places[0];
     for (const lot of house.lots) {
       // Reached 0.93 at the least: a mild spell in February lets some groups turn slow for a few days.
@@ -67,7 +77,10 @@ describe('in deep winter near 54° N (common practice, no source)', () => {
   });
 
   it('an unheated house is a frost danger to tender groups in the rare night, and less so under fleece', () => {
-    const lots = [{ group: 'crassula', name: 'Jade' }, { group: 'pelargonium', name: 'Pelargoniums' }];
+    const lots = [
+      { group: 'crassula', name: 'Jade' },
+      { group: 'pelargonium', name: 'Pelargoniums' },
+    ];
     const bare = season(planOf(bareHouse, lots)).places[0];
     const fleece = { covering: 'fleece-30', layers: 2, laidWhen: 'cold-night', below: 2 };
     const covered = season(planOf({ ...bareHouse, fleece }, lots)).places[0];
@@ -80,7 +93,10 @@ describe('in deep winter near 54° N (common practice, no source)', () => {
   });
 
   it('a south window of single glass is warm by day, cool at night, too dim for echeverias, while haworthias hold', () => {
-    const lots = [{ group: 'echeveria', name: 'Echeverias' }, { group: 'haworthia', name: 'Haworthias' }];
+    const lots = [
+      { group: 'echeveria', name: 'Echeverias' },
+      { group: 'haworthia', name: 'Haworthias' },
+    ];
     const place = season(planOf(southWindow, lots)).places[0];
     expect(mean(place.daily.airMost)).toBeGreaterThan(15);
     expect(mean(place.daily.airLeast)).toBeLessThan(13);

@@ -55,12 +55,14 @@ export function firstHarm(lot: LotSeason, season: SeasonResult): { kind: HarmKin
   return null;
 }
 
+export interface Verdict {
+  readonly words: string;
+  /** What goes wrong in winter; '' where nothing does. */
+  readonly harm: string;
+}
+
 /** The winter of a place in one or two plain sentences: who does what, and what goes wrong. */
-export function verdict(
-  place: PlaceSeason,
-  plan: Plan,
-  season: SeasonResult,
-): { words: string; harm: string } {
+export function verdict(place: PlaceSeason, plan: Plan, season: SeasonResult): Verdict {
   const nameOf = (lotId: string) => plan.lots.find((lot) => lot.id === lotId)?.name ?? '';
   if (place.lots.length === 0) return { words: 'Nothing stands here yet.', harm: '' };
   const byDoing = new Map<string, string[]>();

@@ -1,0 +1,26 @@
+import type { DailySeries, LotSeason, PlaceSeason } from '../../core/index.ts';
+
+/** Differences smaller than this are not drawn [K, mol m⁻² d⁻¹]. */
+const visible = 0.05;
+
+function differs(a: Float64Array, b: Float64Array): boolean {
+  return a.some((value, day) => Math.abs(value - b[day]) > visible);
+}
+
+/** What was before is drawn only where it differs: identical lines would say nothing. */
+export function formerAir(ghost: PlaceSeason | null, now: DailySeries): DailySeries | null {
+  if (!ghost) return null;
+  const was = ghost.daily;
+  return differs(was.airMean, now.airMean) || differs(was.airLeast, now.airLeast) ? was : null;
+}
+
+export function formerLight(ghost: PlaceSeason | null, now: DailySeries): DailySeries | null {
+  if (!ghost) return null;
+  const was = ghost.daily;
+  return differs(was.lampLight, now.lampLight) || differs(was.daylight, now.daylight) ? was : null;
+}
+
+export function formerLot(ghost: PlaceSeason | null, lot: LotSeason): LotSeason | null {
+  const was = ghost?.lots.find((each) => each.lotId === lot.lotId);
+  return was && was.state.some((state, day) => state !== lot.state[day]) ? was : null;
+}

@@ -69,7 +69,6 @@ describe('a year from monthly normals', () => {
       .flatMap((year) =>
         radiation.map((value, month): [number, number] => [
           monthly(
-            year,
             month,
             (hours) => hours.reduce((sum, watts) => sum + watts * 0.0036, 0),
             year.globalHorizontal,

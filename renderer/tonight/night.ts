@@ -115,19 +115,26 @@ export function heaterWords(place: PlaceNight, timeZone: string, power: (watts: 
   return `${need}, has ${power(place.powerThere)}: holds all night`;
 }
 
-/** Usual cautions for the heaters of a place; deferring to local rules and licensed practice. */
-export function heaterCautions(kinds: readonly string[]): string[] {
+/** Usual cautions for the heaters of a place and for the acts advised; deferring to local rules and licensed practice. */
+export function heaterCautions(kinds: readonly string[], acts: readonly CheapAct[] = []): string[] {
   const cautions: string[] = [];
+  const plugged = acts.some((act) => act.id === 'small-heater' || act.id === 'lamp-at-night');
   if (kinds.some((kind) => kind === 'propane' || kind === 'paraffin')) {
     cautions.push(
       'Flame inside: keep a gap open for fresh air, stand it level and clear of film, fleece and leaves, and never sleep beside it. Fumes kill; fit a carbon monoxide alarm.',
     );
   }
   if (
+    plugged ||
     kinds.some((kind) => kind === 'fan' || kind === 'tubular' || kind === 'oil-filled' || kind === 'heat-mat')
   ) {
     cautions.push(
       'Electric heat among water: an outdoor-rated socket behind a residual-current device, no coiled or chained leads, nothing draped over the heater.',
+    );
+  }
+  if (acts.some((act) => act.id === 'warm-water')) {
+    cautions.push(
+      'Hot water scalds: fill the canister where it will stand, lid tight, on the floor and not on a bench.',
     );
   }
   return cautions;

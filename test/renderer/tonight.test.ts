@@ -109,6 +109,10 @@ describe('the words', () => {
     expect(heaterCautions(['paraffin'])[0]).toContain('carbon monoxide');
     expect(heaterCautions(['fan'])[0]).toContain('residual-current');
     expect(heaterCautions([])).toEqual([]);
+    const act = (id: CheapAct['id']): CheapAct => ({ id, words: id, kelvin: 1, cost: 0 });
+    expect(heaterCautions([], [act('small-heater')])[0]).toContain('residual-current');
+    expect(heaterCautions(['tubular'], [act('lamp-at-night')])).toHaveLength(1);
+    expect(heaterCautions([], [act('fleece'), act('warm-water')])[0]).toContain('scalds');
   });
 });
 

@@ -1,0 +1,96 @@
+import type { LampComparison, LampOption, Place, Plan } from '../../core/index.ts';
+import type { Bench } from '../state/bench.svelte.ts';
+import type { LampDraft } from './options.ts';
+import { draftOf, firstDrafts, freeId, lampOf, mostOptions } from './options.ts';
+
+/**
+ * The options being compared, place by place. It outlives the view, so that a try on the sheet loses none; what
+ * follows from its state are getters, since a `$derived` would end with the view that first read it.
+ */
+export class LampDesk {
+  #bench: Bench;
+  #request = 0;
+  #drafts = $state.raw<Readonly<Record<string, readonly LampDraft[]>>>({});
+
+  placeId = $state('');
+  results = $state.raw<readonly LampComparison[]>([]);
+  error = $state<string | null>(null);
+  busy = $state(false);
+
+  constructor(bench: Bench) {
+    this.#bench = bench;
+    const { places } = bench.plan;
+    const chosen = places.find((place) => place.id === bench.placeId && place.lamps.length > 0);
+    this.placeId = (chosen ?? places.find((place) => place.lamps.length > 0) ?? places[0])?.id ?? '';
+  }
+
+  get place(): Place | null {
+    return this.#bench.plan.places.find((one) => one.id === this.placeId) ?? null;
+  }
+  /** The options beside what is there; a suggestion until the first is touched. */
+  get drafts(): readonly LampDraft[] {
+    return this.#drafts[this.placeId] ?? (this.place ? firstDrafts(this.place) : []);
+  }
+  get full(): boolean {
+    return this.drafts.length + 1 >= mostOptions;
+  }
+
+  choose(placeId: string) {
+    this.placeId = placeId;
+    this.results = [];
+  }
+
+  add() {
+    if (this.full || !this.place) return;
+    const id = freeId(this.drafts);
+    const there = this.place.lamps[0];
+    const like = this.drafts.at(-1) ?? (there ? draftOf(there, id) : firstDrafts(this.place)[0]);
+    this.#set([...this.drafts, { ...like, id }]);
+  }
+
+  change(draft: LampDraft) {
+    this.#set(this.drafts.map((one) => (one.id === draft.id ? draft : one)));
+  }
+
+  remove(id: string) {
+    this.#set(this.drafts.filter((one) => one.id !== id));
+  }
+
+  /** The plan with an option hung in the place instead of what is there. */
+  withOption(plan: Plan, draft: LampDraft): Plan {
+    const lamps = [{ ...lampOf(draft), id: 'lamp' }];
+    return {
+      ...plan,
+      places: plan.places.map((one) => (one.id === this.placeId ? { ...one, lamps } : one)),
+    };
+  }
+
+  /** Asks the engine; an answer that a newer question has overtaken is dropped. */
+  async ask(plan: Plan, placeId: string, options: readonly LampOption[]) {
+    const mine = ++this.#request;
+    this.busy = true;
+    try {
+      const answer = await this.#bench.engine.lamps(plan, placeId, options);
+      if (mine !== this.#request) return;
+      this.results = answer;
+      this.error = null;
+    } catch (failure) {
+      if (mine === this.#request) this.error = failure instanceof Error ? failure.message : String(failure);
+    } finally {
+      if (mine === this.#request) this.busy = false;
+    }
+  }
+
+  #set(drafts: readonly LampDraft[]) {
+    this.#drafts = { ...this.#drafts, [this.placeId]: drafts };
+  }
+}
+
+const desks = new WeakMap<Bench, LampDesk>();
+
+/** The one desk of a bench. */
+export function lampDesk(bench: Bench): LampDesk {
+  const desk = desks.get(bench) ?? new LampDesk(bench);
+  desks.set(bench, desk);
+  return desk;
+}

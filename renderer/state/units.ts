@@ -13,8 +13,8 @@ const metresPerInch = 0.0254;
 /** Lux per µmol m⁻² s⁻¹ of sun and sky light: 54 (Thimijan & Heins 1983, HortScience 18:818, table 3). */
 export const luxPerMicromoleDaylight = 54;
 
-/** A narrow space that a line never breaks at. */
-const thinSpace = '\u202f';
+/** A space that a line never breaks at. */
+const fixedSpace = '\u00a0';
 const minus = '−';
 
 /** A plain number with `digits` decimals and a true minus sign. */
@@ -37,25 +37,25 @@ export function temperatureUnit(preferences: UnitPreferences): string {
 
 /** `3.4 °C` or `38.1 °F`. */
 export function formatTemperature(celsius: number, preferences: UnitPreferences, digits = 0): string {
-  return `${formatNumber(temperatureValue(celsius, preferences), digits)}${thinSpace}${temperatureUnit(preferences)}`;
+  return `${formatNumber(temperatureValue(celsius, preferences), digits)}${fixedSpace}${temperatureUnit(preferences)}`;
 }
 
 /** A difference of temperatures [K], with its sign: `+2.5 °C` or `+4.5 °F`. */
 export function formatTemperatureChange(kelvin: number, preferences: UnitPreferences, digits = 1): string {
   const value = preferences.temperature === 'F' ? kelvin * 1.8 : kelvin;
   const sign = Number(value.toFixed(digits)) > 0 ? '+' : '';
-  return `${sign}${formatNumber(value, digits)}${thinSpace}${temperatureUnit(preferences)}`;
+  return `${sign}${formatNumber(value, digits)}${fixedSpace}${temperatureUnit(preferences)}`;
 }
 
 export function formatLength(metres: number, preferences: UnitPreferences, digits = 2): string {
   const feet = preferences.length === 'ft';
-  return `${formatNumber(feet ? metres / metresPerFoot : metres, feet ? 1 : digits)}${thinSpace}${feet ? 'ft' : 'm'}`;
+  return `${formatNumber(feet ? metres / metresPerFoot : metres, feet ? 1 : digits)}${fixedSpace}${feet ? 'ft' : 'm'}`;
 }
 
 export function formatArea(squareMetres: number, preferences: UnitPreferences, digits = 2): string {
   const feet = preferences.length === 'ft';
   const value = feet ? squareMetres / metresPerFoot ** 2 : squareMetres;
-  return `${formatNumber(value, feet ? 1 : digits)}${thinSpace}${feet ? 'ft²' : 'm²'}`;
+  return `${formatNumber(value, feet ? 1 : digits)}${fixedSpace}${feet ? 'ft²' : 'm²'}`;
 }
 
 /** An amount in an ISO 4217 currency; whole units from 100 up. */
@@ -74,22 +74,22 @@ export function formatMoney(amount: number, currency: string): string {
 
 /** Daily light [mol m⁻² d⁻¹]. */
 export function formatLight(mol: number, digits = 1): string {
-  return `${formatNumber(mol, digits)}${thinSpace}mol`;
+  return `${formatNumber(mol, digits)}${fixedSpace}mol`;
 }
 
 /** Photon flux density [µmol m⁻² s⁻¹]. */
 export function formatPhotons(micromol: number): string {
-  return `${formatNumber(micromol)}${thinSpace}µmol`;
+  return `${formatNumber(micromol)}${fixedSpace}µmol`;
 }
 
 export function formatPower(watts: number): string {
   return watts >= 10000
-    ? `${formatNumber(watts / 1000, 1)}${thinSpace}kW`
-    : `${formatNumber(watts)}${thinSpace}W`;
+    ? `${formatNumber(watts / 1000, 1)}${fixedSpace}kW`
+    : `${formatNumber(watts)}${fixedSpace}W`;
 }
 
 export function formatEnergy(kilowattHours: number): string {
-  return `${formatNumber(kilowattHours, Math.abs(kilowattHours) < 10 ? 1 : 0)}${thinSpace}kWh`;
+  return `${formatNumber(kilowattHours, Math.abs(kilowattHours) < 10 ? 1 : 0)}${fixedSpace}kWh`;
 }
 
 /** Hours as `10 h` or `10 h 30`. */
@@ -97,8 +97,8 @@ export function formatHours(hours: number): string {
   const minutes = Math.round(Math.abs(hours) * 60);
   const rest = minutes % 60;
   const sign = hours < 0 && minutes > 0 ? minus : '';
-  const text = `${sign}${Math.floor(minutes / 60)}${thinSpace}h`;
-  return rest === 0 ? text : `${text}${thinSpace}${String(rest).padStart(2, '0')}`;
+  const text = `${sign}${Math.floor(minutes / 60)}${fixedSpace}h`;
+  return rest === 0 ? text : `${text}${fixedSpace}${String(rest).padStart(2, '0')}`;
 }
 
 export type QuantityReading =
@@ -176,7 +176,7 @@ function bareUnit(family: string, preferences: UnitPreferences): string {
 export function parseQuantity(text: string, unit: string, preferences: UnitPreferences): QuantityReading {
   const family = unitFamily(unit);
   const known = conversions[family] ?? {};
-  const typed = text.trim().replaceAll(minus, '-').replaceAll(thinSpace, ' ').replaceAll('μ', 'µ');
+  const typed = text.trim().replaceAll(minus, '-').replaceAll(fixedSpace, ' ').replaceAll('μ', 'µ');
   if (typed === '') return { ok: false, reason: 'a number is missing' };
   const feetInches = family === 'm' ? /^(\d+)\s*(?:'|ft)\s*(\d+(?:[.,]\d+)?)\s*(?:"|in)?$/.exec(typed) : null;
   if (feetInches) {

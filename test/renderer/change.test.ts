@@ -50,7 +50,7 @@ describe('levers', () => {
   it('say what a trial changes, and nothing where it changes nothing', () => {
     const longer = withPlace(plan, lit.id, (place) => withLamp(place, 0, lampForHours(lamp, 15)));
     expect(trialWords(plan, plan, units)).toBe('');
-    expect(trialWords(plan, longer, units)).toBe(`${lit.name}: ${lamp.name} 15\u202fh a day`);
+    expect(trialWords(plan, longer, units)).toBe(`${lit.name}: ${lamp.name} 15\u00a0h a day`);
     expect(trialWords(longer, plan, units)).toContain(lamp.name);
   });
 });

@@ -73,18 +73,18 @@ describe('reading what is typed', () => {
 describe('showing figures', () => {
   it('never shows a negative nought', () => {
     expect(formatNumber(-0.04, 1)).toBe('0.0');
-    expect(formatTemperatureChange(-0.01, metric)).toBe('0.0\u202f°C');
+    expect(formatTemperatureChange(-0.01, metric)).toBe('0.0\u00a0°C');
     expect(formatMoney(-0.001, 'EUR')).not.toContain('−');
-    expect(formatHours(-0.001)).toBe('0\u202fh');
+    expect(formatHours(-0.001)).toBe('0\u00a0h');
   });
 
   it('converts temperatures as points and as differences', () => {
-    expect(formatTemperature(-40, customary)).toBe('−40\u202f°F');
-    expect(formatTemperatureChange(5, customary)).toBe('+9.0\u202f°F');
+    expect(formatTemperature(-40, customary)).toBe('−40\u00a0°F');
+    expect(formatTemperatureChange(5, customary)).toBe('+9.0\u00a0°F');
   });
 
   it('writes hours with their minutes', () => {
-    expect(formatHours(14.5)).toBe('14\u202fh\u202f30');
-    expect(formatHours(10)).toBe('10\u202fh');
+    expect(formatHours(14.5)).toBe('14\u00a0h\u00a030');
+    expect(formatHours(10)).toBe('10\u00a0h');
   });
 });

@@ -5,6 +5,9 @@ import type { Bench } from '../state/bench.svelte.ts';
 /** Changes a place: `words` name the change for undo, `key` joins changes of one field made in a row. */
 export type EditPlace = (words: string, part: Partial<Place>, key?: string) => void;
 
+/** The host keeps no more of what a change is called [characters]. */
+const longestWords = 200;
+
 /**
  * Keeps a change where the plan stays sound; gives null then, else why it was refused. The fields refuse wrong
  * values themselves, so a refusal here means that two fields no longer fit each other. While something is being
@@ -18,8 +21,9 @@ export function keepSound(
 ): string | null {
   const reading = parsePlan(change(bench.shown));
   if (!reading.ok) return `Not kept: ${reading.problems[0].message}.`;
-  if (bench.trial) bench.tryPlan(bench.trialWords ?? words, reading.plan);
-  else bench.update(words, () => reading.plan, key);
+  const phrase = words.slice(0, longestWords);
+  if (bench.trial) bench.tryPlan(bench.trialWords ?? phrase, reading.plan);
+  else bench.update(phrase, () => reading.plan, key);
   return null;
 }
 

@@ -154,7 +154,11 @@ const twoFigures = (value: number) => Number(value.toPrecision(2));
 /** A first lamp for a place: white LED over the whole growing area, on 7:00 to 19:00. */
 export function firstLamp(place: Place): Lamp {
   const technology = lampTechnology('led-white');
-  const { length, width } = surfacesOf(place);
+  const enclosure = surfacesOf(place);
+  /** The growing area lies in the middle of the floor with sides in proportion, as the lamp light takes it. */
+  const side = Math.sqrt(Math.min(1, place.growingArea / enclosure.floorArea));
+  const length = enclosure.length * side;
+  const width = enclosure.width * side;
   const low = place.shape.kind === 'shelf';
   const watts = Math.min(600, Math.max(8, twoFigures(ledWattsPerArea * place.growingArea)));
   return {

@@ -57,7 +57,7 @@ const heaterSizes: Record<Heater['kind'], readonly [number, number]> = {
   'heat-mat': [0, 0.02],
 };
 
-function benchesOf(place: Place, section: Section, depth: number, inner: Stretch): Bench[] {
+function benchesOf(place: Place, section: Section, depth: number, inner: Stretch, centred: boolean): Bench[] {
   const level = section.plantLevel;
   const space = inner.to - inner.from;
   const two = (place.shape.kind === 'even-span' || place.shape.kind === 'tunnel') && depth < 0.85 * space;
@@ -67,7 +67,10 @@ function benchesOf(place: Place, section: Section, depth: number, inner: Stretch
       { from: inner.to - depth / 2, to: inner.to, level },
     ];
   }
-  return [{ from: inner.from, to: inner.from + Math.min(depth, space), level }];
+  const taken = Math.min(depth, space);
+  const middle = centred && place.shape.kind !== 'lean-to' && place.shape.kind !== 'window-bay';
+  const from = inner.from + (middle ? (space - taken) / 2 : 0);
+  return [{ from, to: from + taken, level }];
 }
 
 function barrelSize(litres: number): { diameter: number; height: number } {
@@ -114,7 +117,13 @@ export function layoutOf(place: Place, section: Section): Layout {
           0.4 * section.width,
         )
       : 0;
-  const benches = benchesOf(place, section, Math.min(depth, inner.to - inner.from - needed), inner);
+  const benches = benchesOf(
+    place,
+    section,
+    Math.min(depth, inner.to - inner.from - needed),
+    inner,
+    needed === 0,
+  );
   const stretches = standBackwards(widths, freeFloor(benches, section));
   const water = place.water.map((store, i): Standing => {
     const height = Math.min(barrelSize(store.litres).height, 0.8 * section.height);

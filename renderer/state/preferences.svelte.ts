@@ -20,9 +20,17 @@ const fahrenheitRegions = new Set([
 /** Regions that measure rooms in feet (CLDR supplemental data, measurement systems `US`). */
 const feetRegions = new Set(['US', 'LR', 'MM', 'PR', 'GU', 'VI', 'AS', 'MP']);
 
-function systemRegion(): string {
-  return new Intl.Locale(navigator.language).maximize().region ?? '';
+/** The region of the system's language; '' where the system names none that is known (`C`, `en-US@posix`). */
+export function regionOf(language: string): string {
+  try {
+    return new Intl.Locale(language).maximize().region ?? '';
+  } catch (error) {
+    if (error instanceof RangeError) return '';
+    throw error;
+  }
 }
+
+const systemRegion = () => regionOf(navigator.language);
 
 /** What the user prefers, with the system's habits where nothing was chosen. */
 export class PreferencesState {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { regionOf } from '../../renderer/state/preferences.svelte.ts';
 import {
   fieldText,
   formatHours,
@@ -18,6 +19,15 @@ function value(text: string, unit: string, preferences: typeof metric | typeof c
   if (!reading.ok) throw new Error(reading.reason);
   return reading.value;
 }
+
+describe('the region of a language', () => {
+  it.each([
+    ['en-GB', 'GB'],
+    ['de', 'DE'],
+    ['en-US@posix', ''],
+    ['', ''],
+  ])('%o is %o', (language, region) => expect(regionOf(language)).toBe(region));
+});
 
 describe('reading what is typed', () => {
   it.each([

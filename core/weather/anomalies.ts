@@ -1,11 +1,28 @@
 import { randomStream, type RandomStream } from './random.ts';
 
-/** Days over which yesterday's departure lives on, as a day-to-day correlation: temperature, clearness and wind (from memory, mid-latitudes). */
-const temperatureMemory = 0.7;
-const clearnessMemory = 0.35;
+/*
+ * The numbers of this file are those of the days of Dublin Airport 1991–2020 (Met Éireann, CC BY 4.0), rounded; how
+ * large the departures are is fitted to each climate's own lows.
+ */
 
-/** Share of the mean daily range by which one standard departure of clearness widens it (from memory). */
-export const clearRangeGain = 0.3;
+/** Correlation of one day's departure with the next: temperature (0.66 there) and clearness (0.18). */
+const temperatureMemory = 0.66;
+const clearnessMemory = 0.18;
+
+/** Cosine of the time of year: 1 in its coldest part, −1 in its warmest. */
+function season(day: number, coldestDay: number): number {
+  return Math.cos((2 * Math.PI * (day - coldestDay)) / 365);
+}
+
+/** Share of the mean daily range by which one standard departure of clearness widens it: 0.09 in winter, 0.21 in summer. */
+export function clearRangeGain(day: number, coldestDay: number): number {
+  return 0.15 - 0.06 * season(day, coldestDay);
+}
+
+/** What one standard departure of clearness adds to the day's mean temperature [K]: −0.9 in winter, 0.3 in summer. */
+function clearWarming(day: number, coldestDay: number): number {
+  return -0.3 - 0.6 * season(day, coldestDay);
+}
 
 /** Departures of one year's days from the mean, standard normal, running on from 31 December to 1 January. */
 export interface Departures {
@@ -49,9 +66,9 @@ export function drawnOut(z: number, tail: number): number {
   return z - tail * (beyond * beyond - tailMean);
 }
 
-/** Share of the winter's spread on a day: from 1 in the coldest part of the year to 0.7 in the warmest (from memory). */
+/** Share of the winter's spread on a day: from 1 in the coldest part of the year to 0.7 in the warmest (1.94 K in July to 2.78 K in January and February). */
 export function seasonalSpread(day: number, coldestDay: number): number {
-  return 0.85 + 0.15 * Math.cos((2 * Math.PI * (day - coldestDay)) / 365);
+  return 0.85 + 0.15 * season(day, coldestDay);
 }
 
 /** A climate's mean daily least temperature and range [°C, K] and its coldest day. */
@@ -72,7 +89,13 @@ export function dayMinimum(
     spread.kelvin *
     seasonalSpread(day, curves.coldestDay) *
     drawnOut(departures.temperature[day], spread.tail);
-  return curves.minimum[day] + cold - 0.5 * curves.range[day] * clearRangeGain * departures.clearness[day];
+  return curves.minimum[day] + cold + clearChange(curves, departures, day);
+}
+
+/** What a day's clearness does to its least temperature [K]: the shift of the mean less half the widening of the range. */
+function clearChange(curves: TemperatureCurves, departures: Departures, day: number): number {
+  const widening = curves.range[day] * clearRangeGain(day, curves.coldestDay);
+  return (clearWarming(day, curves.coldestDay) - 0.5 * widening) * departures.clearness[day];
 }
 
 /** Winters drawn to fit the spread; their seed is the climate's own, so a plan's seed does not change its climate. */
@@ -124,10 +147,10 @@ function drawCandidates(curves: TemperatureCurves): Candidates {
     from[winter] = base.length;
     const drawn = drawDepartures(random);
     for (let day = 0; day < 365; day++) {
-      const season = seasonalSpread(day, curves.coldestDay);
-      if (season < 0.85 || drawn.temperature[day] > -0.5) continue;
-      base.push(curves.minimum[day] - 0.5 * curves.range[day] * clearRangeGain * drawn.clearness[day]);
-      share.push(season);
+      const size = seasonalSpread(day, curves.coldestDay);
+      if (size < 0.85 || drawn.temperature[day] > -0.5) continue;
+      base.push(curves.minimum[day] + clearChange(curves, drawn, day));
+      share.push(size);
       departure.push(drawn.temperature[day]);
     }
   }

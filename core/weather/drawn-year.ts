@@ -26,7 +26,7 @@ export interface DrawnDays {
   readonly wind: Float64Array;
 }
 
-/** Greatest and least share of the extraterrestrial radiation a day brings (from memory). */
+/** Greatest and least share of the extraterrestrial radiation a day brings (Dublin Airport 1991–2020: 0.04 to 0.74 between the hundredths). */
 const clearest = 0.78;
 const dullest = 0.04;
 
@@ -43,7 +43,9 @@ export function drawDays(
   const maximum = new Float64Array(365);
   for (let day = 0; day < 365; day++) {
     minimum[day] = dayMinimum(curves, spread, departures, day);
-    maximum[day] = minimum[day] + curves.range[day] * (1 + clearRangeGain * departures.clearness[day]);
+    maximum[day] =
+      minimum[day] +
+      curves.range[day] * (1 + clearRangeGain(day, curves.coldestDay) * departures.clearness[day]);
   }
   const radiation = drawRadiation(normals.radiation, site.latitude, departures.clearness);
   const cloudCover = radiation.map((global, day) =>
@@ -108,8 +110,8 @@ function drawRadiation(monthly: readonly number[], latitude: number, departure: 
   });
   const clearness = dailyFromMonthly(means, true);
   const days = above.map((value, day) => {
-    // Dull climates swing by half of their mean, sunny ones by little (from memory).
-    const swing = 0.75 * (1 - clearness[day] / 0.8);
+    // Dull climates swing by half of their mean (0.33 to 0.50 at Dublin by month), sunny ones by little.
+    const swing = 0.86 * (1 - clearness[day] / 0.78);
     return value * held(clearness[day] * (1 + swing * departure[day]));
   });
   const reachable = monthly.map((mean, month) => (means[month] > 0 ? mean : 0));

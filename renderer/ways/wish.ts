@@ -80,9 +80,9 @@ export function wishOf(draft: WishDraft, plan: Plan): Wish | null {
   return placeThere ? { kind, placeId, least: draft.least } : null;
 }
 
-/** The engine's phrase as a sentence: a capital at its start, a full stop at its end. */
+/** The engine's phrase as a sentence: a capital at its start, a full stop at its end, true minus signs. */
 export function sentence(phrase: string): string {
-  const text = phrase.trim();
+  const text = phrase.trim().replace(/(^|\s)-(?=\d)/g, '$1−');
   if (text === '') return '';
   return text[0].toLocaleUpperCase() + text.slice(1) + (/[.!?]$/.test(text) ? '' : '.');
 }

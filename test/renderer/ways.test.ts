@@ -58,6 +58,7 @@ describe('a wish', () => {
 it('makes a sentence of a phrase and leaves a finished one alone', () => {
   expect(sentence('grows on 3 of 63 days; held by dark')).toBe('Grows on 3 of 63 days; held by dark.');
   expect(sentence('It holds.')).toBe('It holds.');
+  expect(sentence('the coldest night ends at -6.0 °C')).toBe('The coldest night ends at −6.0 °C.');
   expect(sentence(' ')).toBe('');
 });
 

@@ -12,8 +12,9 @@ export interface GroundWave {
 }
 
 /**
- * Diffusivity of moist garden soil [m² s⁻¹]: 0.025 ft² h⁻¹, the standard soil of weather-file tables. Their header
- * prints it as 2.3226e-3 m²/day, which their own temperatures contradict; it is m² per hour.
+ * Diffusivity of moist garden soil [m² s⁻¹]: 0.025 ft² h⁻¹ (from memory; moist soils run from 4e-7 to 1e-6). Weather-file
+ * headers print the figure as 2.3226e-3 m² per day, which would leave no swing at 2 m; the temperatures printed there
+ * agree with neither unit, so they are not used.
  */
 export const usualDiffusivity = 2.322576e-3 / 3600;
 

@@ -35,7 +35,7 @@ export function notch(kind: HarmKind, x: number, height: number): string {
     case 'frost':
       return `M${left} ${height}L${at} ${deep}L${right} ${height}z`;
     case 'chill':
-      return `M${left} ${height}A${half} ${half} 0 0 1 ${right} ${height}z`;
+      return `M${left} ${height}A${half} ${depth.toFixed(1)} 0 0 1 ${right} ${height}z`;
     case 'wetCold':
       return `M${left} ${height}V${deep}L${at} ${height}L${right} ${deep}V${height}z`;
     case 'heat':

@@ -22,9 +22,15 @@ export function dateOf(startDate: string, day: number): Date {
   return new Date(Date.parse(`${startDate}T00:00:00Z`) + day * msPerDay);
 }
 
+const dayFormats = {
+  long: new Intl.DateTimeFormat(undefined, { day: 'numeric', month: 'long', timeZone: 'UTC' }),
+  short: new Intl.DateTimeFormat(undefined, { day: 'numeric', month: 'short', timeZone: 'UTC' }),
+};
+const monthFormat = new Intl.DateTimeFormat(undefined, { month: 'short', timeZone: 'UTC' });
+
 /** Like `12 January`. */
 export function formatDay(startDate: string, day: number, month: 'long' | 'short' = 'long'): string {
-  return dateOf(startDate, day).toLocaleDateString(undefined, { day: 'numeric', month, timeZone: 'UTC' });
+  return dayFormats[month].format(dateOf(startDate, day));
 }
 
 export interface Month {
@@ -39,10 +45,7 @@ export function monthsOf(startDate: string): Month[] {
   let fromDay = 0;
   for (let day = 1; day <= daysInSeason; day += 1) {
     if (day < daysInSeason && dateOf(startDate, day).getUTCDate() !== 1) continue;
-    const name = dateOf(startDate, fromDay).toLocaleDateString(undefined, {
-      month: 'short',
-      timeZone: 'UTC',
-    });
+    const name = monthFormat.format(dateOf(startDate, fromDay));
     months.push({ name, fromDay, toDay: day });
     fromDay = day;
   }

@@ -17,13 +17,26 @@ export const luxPerMicromoleDaylight = 54;
 const fixedSpace = '\u00a0';
 const minus = '−';
 
+/** Formatters are kept: making one costs more than all the rest of a sheet's figures. */
+const formatters = new Map<string, Intl.NumberFormat>();
+
+function formatter(digits: number, currency: string | null): Intl.NumberFormat {
+  const key = `${digits} ${currency}`;
+  const known = formatters.get(key);
+  if (known) return known;
+  const places = { minimumFractionDigits: digits, maximumFractionDigits: digits };
+  const made = new Intl.NumberFormat(
+    undefined,
+    currency ? { style: 'currency', currency, ...places } : places,
+  );
+  formatters.set(key, made);
+  return made;
+}
+
 /** A plain number with `digits` decimals and a true minus sign. */
 export function formatNumber(value: number, digits = 0): string {
   const rounded = Number(value.toFixed(digits));
-  const text = Math.abs(rounded).toLocaleString(undefined, {
-    minimumFractionDigits: digits,
-    maximumFractionDigits: digits,
-  });
+  const text = formatter(digits, null).format(Math.abs(rounded));
   return rounded < 0 ? minus + text : text;
 }
 
@@ -62,12 +75,7 @@ export function formatArea(squareMetres: number, preferences: UnitPreferences, d
 export function formatMoney(amount: number, currency: string): string {
   const digits = Math.abs(amount) >= 100 ? 0 : 2;
   const rounded = Number(amount.toFixed(digits));
-  return new Intl.NumberFormat(undefined, {
-    style: 'currency',
-    currency,
-    minimumFractionDigits: digits,
-    maximumFractionDigits: digits,
-  })
+  return formatter(digits, currency)
     .format(rounded === 0 ? 0 : rounded)
     .replace('-', minus);
 }

@@ -8,7 +8,10 @@ const setting = { plan, weather: weatherFromPlan(plan) as WeatherYear, placeId: 
 const lamp = plan.places[2].lamps[0];
 const option = (name: string, changes: Partial<Lamp> = {}) => ({ name, lamps: [{ ...lamp, ...changes }] });
 const compare = (...changes: Partial<Lamp>[]) =>
-  compareLamps(changes.map((each, index) => option(`option ${index}`, each)), setting);
+  compareLamps(
+    changes.map((each, index) => option(`option ${index}`, each)),
+    setting,
+  );
 
 describe('comparing lamps', () => {
   it('more watts of the same lamp: in step more light, energy and cost, warmer air, no fewer growing days', () => {
@@ -23,7 +26,9 @@ describe('comparing lamps', () => {
       expect(more.airDayChange).toBeGreaterThan(less.airDayChange);
       expect(more.evenness).toBeCloseTo(less.evenness, 9);
       // Up to 75 W; at twice that the tent is too warm for conophytums, which then only grow slowly.
-      more.lots.forEach((lot, index) => expect(lot.growingDays).toBeGreaterThanOrEqual(less.lots[index].growingDays));
+      more.lots.forEach((lot, index) =>
+        expect(lot.growingDays).toBeGreaterThanOrEqual(less.lots[index].growingDays),
+      );
     }
   });
 
@@ -68,6 +73,14 @@ describe('comparing lamps', () => {
 
   it('no lamp at all is an option like any other', () => {
     const [row] = compareLamps([{ name: 'none', lamps: [] }], setting);
-    expect(row).toMatchObject({ watts: 0, average: 0, dailyLight: 0, kwhWinter: 0, costPerMole: 0, evenness: 0, hours: 0 });
+    expect(row).toMatchObject({
+      watts: 0,
+      average: 0,
+      dailyLight: 0,
+      kwhWinter: 0,
+      costPerMole: 0,
+      evenness: 0,
+      hours: 0,
+    });
   });
 });

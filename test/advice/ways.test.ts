@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { applyChange, createSeasonCache, demonstrationPlan, findWays, runSeason, weatherFromPlan } from '../../core/index.ts';
+import {
+  applyChange,
+  createSeasonCache,
+  demonstrationPlan,
+  findWays,
+  runSeason,
+  weatherFromPlan,
+} from '../../core/index.ts';
 import type { Plan, SeasonCache, Way, WeatherYear, Wish } from '../../core/index.ts';
 import { leversOf } from '../../core/advice/levers.ts';
 import { onlyPlace } from '../../core/advice/ways.ts';
@@ -12,18 +19,34 @@ const cache = createSeasonCache();
 const midWinter = { fromDay: 122, toDay: 198 };
 
 const wishes: [string, Wish, boolean][] = [
-  ['echeverias in the dim tent grow', { kind: 'keep-growing', lotId: 'spare-echeverias', ...midWinter }, true],
+  [
+    'echeverias in the dim tent grow',
+    { kind: 'keep-growing', lotId: 'spare-echeverias', ...midWinter },
+    true,
+  ],
   ['echeverias in the window grow', { kind: 'keep-growing', lotId: 'window-echeverias', ...midWinter }, true],
   ['pelargoniums in the lean-to grow', { kind: 'keep-growing', lotId: 'pelargoniums', ...midWinter }, false],
-  ['agaves in the tunnel rest safely', { kind: 'safe-rest', lotId: 'agaves', neverBelow: 0, weeks: 10 }, true],
+  [
+    'agaves in the tunnel rest safely',
+    { kind: 'safe-rest', lotId: 'agaves', neverBelow: 0, weeks: 10 },
+    true,
+  ],
   ['the tunnel holds 2 °C', { kind: 'hold-temperature', placeId: 'tunnel', temperature: 2 }, true],
   ['the lean-to holds 10 °C', { kind: 'hold-temperature', placeId: 'lean-to', temperature: 10 }, true],
   ['10 mol a day in the dim tent', { kind: 'daily-light', placeId: 'dim-tent', least: 10 }, true],
-  ['no rest to be had in a warm room', { kind: 'safe-rest', lotId: 'echeverias', neverBelow: 3, weeks: 8 }, false],
+  [
+    'no rest to be had in a warm room',
+    { kind: 'safe-rest', lotId: 'echeverias', neverBelow: 3, weeks: 8 },
+    false,
+  ],
 ];
 
 /** A cache that knows the site's year and nothing of any place. */
-const fresh = (): SeasonCache => ({ ...createSeasonCache(), weatherIds: cache.weatherIds, years: cache.years });
+const fresh = (): SeasonCache => ({
+  ...createSeasonCache(),
+  weatherIds: cache.weatherIds,
+  years: cache.years,
+});
 
 function placeOf(way: Way): Plan['places'][number] {
   const place = plan.places.find((each) => each.id === way.placeId);
@@ -40,7 +63,9 @@ function oneStepLess(way: Way): Way['change'] | null {
   const coverArea = surfacesOf(place)
     .surfaces.filter((surface) => surface.transparent)
     .reduce((sum, surface) => sum + surface.area, 0);
-  const levers = (['up', 'down'] as const).flatMap((direction) => leversOf(place, plan.tariff, coverArea, direction));
+  const levers = (['up', 'down'] as const).flatMap((direction) =>
+    leversOf(place, plan.tariff, coverArea, direction),
+  );
   for (const lever of levers.filter((each) => each.id === way.lever)) {
     const at = lever.settings.findIndex((setting) => setting.value === way.to && setting.words === way.words);
     if (at >= 0) return at === 0 ? null : lever.settings[at - 1].change;
@@ -96,7 +121,12 @@ describe('a search', () => {
   });
 
   it('finds nothing to do where the wish is fulfilled already', () => {
-    const result = findWays(plan, weather, { kind: 'hold-temperature', placeId: 'lean-to', temperature: 4 }, { cache });
+    const result = findWays(
+      plan,
+      weather,
+      { kind: 'hold-temperature', placeId: 'lean-to', temperature: 4 },
+      { cache },
+    );
     expect(result).toMatchObject({ already: true, ways: [], outOfReach: false });
   });
 

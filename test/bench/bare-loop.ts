@@ -105,7 +105,8 @@ export function bareLoop(steps: number, size: number, surfaces: number): number 
       }
     }
     let flow = 0;
-    for (let k = 0; k < surfaces; k++) flow += kept[k] * (right[0] - outdoor) + surface[6 * k] * (right[1] - outdoor);
+    for (let k = 0; k < surfaces; k++)
+      flow += kept[k] * (right[0] - outdoor) + surface[6 * k] * (right[1] - outdoor);
     for (let i = 0; i < n; i++) temperature[i] = Math.min(40, Math.max(-40, right[i] + unit[i]));
     check += flow * 1e-9 + temperature[0];
   }

@@ -17,7 +17,9 @@ export function table(figures: readonly Figure[]): string {
   const rows = figures.map(({ name, value, unit, target }) => [
     name,
     `${value < 10 ? value.toFixed(2) : value.toFixed(1)}${unit === '' ? '' : ` ${unit}`}`,
-    target === null ? '' : `at most ${target}${unit === '' ? '' : ` ${unit}`}: ${value <= target ? 'met' : 'MISSED'}`,
+    target === null
+      ? ''
+      : `at most ${target}${unit === '' ? '' : ` ${unit}`}: ${value <= target ? 'met' : 'MISSED'}`,
   ]);
   const wide = (column: number) => Math.max(...rows.map((row) => row[column].length));
   return rows

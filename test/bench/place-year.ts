@@ -3,7 +3,13 @@
  * plan. What depends on the site and its weather alone is made once before the clock starts; nothing of the place
  * is kept from an earlier run.
  */
-import { buildNetwork, createSeasonCache, demonstrationPlan, runSeason, weatherFromPlan } from '../../core/index.ts';
+import {
+  buildNetwork,
+  createSeasonCache,
+  demonstrationPlan,
+  runSeason,
+  weatherFromPlan,
+} from '../../core/index.ts';
 import type { Place, Plan, SeasonCache } from '../../core/index.ts';
 import { bareLoop } from './bare-loop.ts';
 import { median } from './figures.ts';
@@ -52,7 +58,12 @@ export function placeYearFigures(): Figure[] {
     })),
     { name: 'A place-year at 15 min, mean of the places', value: wholeMean, unit: 'ms', target: null },
     { name: 'The bare loop, mean of the places', value: bareMean, unit: 'ms', target: null },
-    { name: 'A place-year as a multiple of the bare loop', value: wholeMean / bareMean, unit: '', target: ratioTarget },
+    {
+      name: 'A place-year as a multiple of the bare loop',
+      value: wholeMean / bareMean,
+      unit: '',
+      target: ratioTarget,
+    },
   ];
 }
 

@@ -56,8 +56,14 @@ async function timesOf(window: Page): Promise<number[]> {
   await settled(window);
   const levers = window.getByRole('region', { name: 'Try a change' });
   await levers.getByRole('combobox').first().selectOption('bright-tent');
-  const hours = levers.locator('label', { hasText: /lamp hours/i }).locator('input').first();
-  const power = levers.locator('label', { hasText: /lamp power/i }).locator('input').first();
+  const hours = levers
+    .locator('label', { hasText: /lamp hours/i })
+    .locator('input')
+    .first();
+  const power = levers
+    .locator('label', { hasText: /lamp power/i })
+    .locator('input')
+    .first();
   await hours.waitFor();
   const times: number[] = [];
   for (let sweep = 0; sweep < sweeps; sweep++) {
@@ -87,7 +93,10 @@ function moveAndWait(
   return new Promise((resolve, reject) => {
     const start = performance.now();
     const late = setTimeout(
-      () => reject(new Error(`expected a painted sheet within ${givenUpAfter} ms of lamp hours ${value}, got none`)),
+      () =>
+        reject(
+          new Error(`expected a painted sheet within ${givenUpAfter} ms of lamp hours ${value}, got none`),
+        ),
       givenUpAfter,
     );
     const painted = (event: Event) => {

@@ -1,7 +1,14 @@
 /** Laws of a single step under any weather, clock and light. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { AIR, buildNetwork, emptyDrive, initialState, saturationRatio, stepHeat } from '../../core/heat/index.ts';
+import {
+  AIR,
+  buildNetwork,
+  emptyDrive,
+  initialState,
+  saturationRatio,
+  stepHeat,
+} from '../../core/heat/index.ts';
 import type { Drive, HeatState, Network } from '../../core/heat/index.ts';
 import { bareHouse, planOf, southWindow, tent } from '../support/plans.ts';
 import { heater } from './hand-made.ts';

@@ -68,6 +68,7 @@ export function oneNode(capacity: number, toRoom: number, changes: Partial<Netwo
     heaters: [],
     pressure: 101325,
     wetArea: 0,
+    wetFloor: 0,
     ...changes,
   };
 }

@@ -45,12 +45,15 @@ describe('one node', () => {
     }
   });
 
-  it.each([0.25, 1, 3])('goes to its exponential within 1e-6 of the excess after %d time constants', (count) => {
-    const seconds = count * timeConstant;
-    const values = [32, 64, 128, 256].map((steps) => airAfter(seconds, steps));
-    const expected = room + (start - room) * Math.exp(-count);
-    expect(Math.abs(extrapolated(values) - expected) / (start - room)).toBeLessThan(1e-6);
-  });
+  it.each([0.25, 1, 3])(
+    'goes to its exponential within 1e-6 of the excess after %d time constants',
+    (count) => {
+      const seconds = count * timeConstant;
+      const values = [32, 64, 128, 256].map((steps) => airAfter(seconds, steps));
+      const expected = room + (start - room) * Math.exp(-count);
+      expect(Math.abs(extrapolated(values) - expected) / (start - room)).toBeLessThan(1e-6);
+    },
+  );
 
   it('is of first order: half the step, half the error', () => {
     const expected = room + (start - room) * Math.exp(-1);

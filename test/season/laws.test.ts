@@ -11,10 +11,17 @@ const shared = createSeasonCache();
 const season = runSeason(plan, weather, shared);
 
 /** A cache that knows the site's year and nothing of any place. */
-const fresh = (): SeasonCache => ({ ...createSeasonCache(), weatherIds: shared.weatherIds, years: shared.years });
+const fresh = (): SeasonCache => ({
+  ...createSeasonCache(),
+  weatherIds: shared.weatherIds,
+  years: shared.years,
+});
 
 /** The plan with its places edited. */
-const edited = (change: (place: Place) => Place, of: Plan = plan): Plan => ({ ...of, places: of.places.map(change) });
+const edited = (change: (place: Place) => Place, of: Plan = plan): Plan => ({
+  ...of,
+  places: of.places.map(change),
+});
 
 /** The lean-to and the bright tent alone: every kind of surface and device. */
 const two: Plan = {
@@ -26,7 +33,11 @@ const two: Plan = {
 /** The same year with all air temperatures shifted [K]; the dew point stays at or below the air. */
 function shifted(kelvin: number): WeatherYear {
   const dryBulb = weather.dryBulb.map((value) => value + kelvin);
-  return { ...weather, dryBulb, dewPoint: weather.dewPoint.map((value, hour) => Math.min(value, dryBulb[hour])) };
+  return {
+    ...weather,
+    dryBulb,
+    dewPoint: weather.dewPoint.map((value, hour) => Math.min(value, dryBulb[hour])),
+  };
 }
 
 describe('energy', () => {
@@ -43,10 +54,13 @@ describe('energy', () => {
 
   it('the account agrees with the daily series of heaters and lamps', () => {
     for (const place of season.places) {
-      const of = (kind: string) => -place.heat.filter((part) => part.kind === kind).reduce((sum, part) => sum + part.season, 0);
+      const of = (kind: string) =>
+        -place.heat.filter((part) => part.kind === kind).reduce((sum, part) => sum + part.season, 0);
       // The account leaves out the season's first step, which sets the start of the store.
       expect(Math.abs(of('heaters') - place.totals.heaterHeat)).toBeLessThan(0.5);
-      expect(Math.abs(of('lamps') - place.totals.lampElectricity - place.totals.fanElectricity)).toBeLessThan(0.05);
+      expect(Math.abs(of('lamps') - place.totals.lampElectricity - place.totals.fanElectricity)).toBeLessThan(
+        0.05,
+      );
     }
   });
 });
@@ -73,17 +87,23 @@ describe('the same plan', () => {
     ['dirt', { dirtShare: 0.3 }],
     ['wall reflectance', { wallReflectance: 0.1 }],
   ];
-  it.each(changes)('with another %s gives the same from a cache that knows the old one as afresh', (_, change) => {
-    const next = edited((place) => ({ ...place, ...change }), two);
-    expect(firstDifference(runSeason(next, weather, shared), runSeason(next, weather, fresh()))).toBeNull();
-  });
+  it.each(changes)(
+    'with another %s gives the same from a cache that knows the old one as afresh',
+    (_, change) => {
+      const next = edited((place) => ({ ...place, ...change }), two);
+      expect(firstDifference(runSeason(next, weather, shared), runSeason(next, weather, fresh()))).toBeNull();
+    },
+  );
 });
 
 describe('every kind of floor', () => {
-  it.each(['soil', 'slab', 'gravel', 'raised'] as const)('%s gives finite numbers under every place', (floor) => {
-    const run = runSeason({ ...edited((place) => ({ ...place, floor })), lots: [] }, weather, shared);
-    expect(firstNotFinite(run)).toBeNull();
-  });
+  it.each(['soil', 'slab', 'gravel', 'raised'] as const)(
+    '%s gives finite numbers under every place',
+    (floor) => {
+      const run = runSeason({ ...edited((place) => ({ ...place, floor })), lots: [] }, weather, shared);
+      expect(firstNotFinite(run)).toBeNull();
+    },
+  );
 });
 
 describe('more lamp', () => {
@@ -116,7 +136,15 @@ describe('colder air outdoors', () => {
   const heated = edited((place) => ({
     ...place,
     heaters: [
-      { id: 'h', name: 'Heater', kind: 'fan', power: 3000, setPointDay: 18, setPointNight: 16, differential: 1 },
+      {
+        id: 'h',
+        name: 'Heater',
+        kind: 'fan',
+        power: 3000,
+        setPointDay: 18,
+        setPointNight: 16,
+        differential: 1,
+      },
     ],
   }));
   const heat = (kelvin: number) => runSeason(heated, shifted(kelvin), createSeasonCache());
@@ -127,7 +155,9 @@ describe('colder air outdoors', () => {
       runs[at].places.forEach((place, index) => {
         const { heaterHeat } = runs[at - 1].places[index].daily;
         for (let day = 0; day < 365; day++) {
-          expect(place.daily.heaterHeat[day], `${place.placeId}, day ${day}`).toBeGreaterThanOrEqual(heaterHeat[day] - 1e-9);
+          expect(place.daily.heaterHeat[day], `${place.placeId}, day ${day}`).toBeGreaterThanOrEqual(
+            heaterHeat[day] - 1e-9,
+          );
         }
       });
     }
@@ -144,7 +174,9 @@ describe('colder air outdoors', () => {
 
   it('the tunnel and the lean-to do need more', () => {
     for (const index of [0, 1]) {
-      expect(runs[2].places[index].totals.heaterHeat).toBeGreaterThan(1.03 * runs[1].places[index].totals.heaterHeat);
+      expect(runs[2].places[index].totals.heaterHeat).toBeGreaterThan(
+        1.03 * runs[1].places[index].totals.heaterHeat,
+      );
     }
   });
 });

@@ -6,7 +6,13 @@
 import { describe, expect, it } from 'vitest';
 import { demonstrationPlan, weatherFromPlan } from '../../core/index.ts';
 import type { WeatherYear } from '../../core/index.ts';
-import { placeLight, prepareSiteYear, seasonStartDay, seasonStepMinutes, wetnessOf } from '../../core/season/index.ts';
+import {
+  placeLight,
+  prepareSiteYear,
+  seasonStartDay,
+  seasonStepMinutes,
+  wetnessOf,
+} from '../../core/season/index.ts';
 import { runPlaceYear } from '../../core/season/place-season.ts';
 import { coldestNightOf } from '../../core/season/season.ts';
 
@@ -17,7 +23,10 @@ const startDay = seasonStartDay(plan.site.latitude);
 function yearsAt(stepMinutes: number) {
   const year = prepareSiteYear(plan, weather, `${stepMinutes} min`, stepMinutes);
   return plan.places.map((place) => {
-    const wetness = wetnessOf(place, plan.lots.filter((lot) => lot.place === place.id));
+    const wetness = wetnessOf(
+      place,
+      plan.lots.filter((lot) => lot.place === place.id),
+    );
     const light = placeLight(place, year);
     return runPlaceYear(plan, place, year, light, wetness, startDay, coldestNightOf(year, startDay));
   });
@@ -39,7 +48,10 @@ describe('half the step', () => {
     (_, index) => {
       for (const series of ['airLeast', 'leafLeast'] as const) {
         const other = half[index].daily[series];
-        const worst = whole[index].daily[series].reduce((most, value, day) => Math.max(most, Math.abs(value - other[day])), 0);
+        const worst = whole[index].daily[series].reduce(
+          (most, value, day) => Math.max(most, Math.abs(value - other[day])),
+          0,
+        );
         expect(worst).toBeLessThan(0.08);
       }
     },

@@ -57,7 +57,7 @@ function keepGrowing(season: SeasonResult, lotId: string, from: number, to: numb
   }
   const harmed = lot.harm.frostHours > 0;
   const fulfilled = total > 0 && kept === total && full * 2 >= total && !harmed;
-  const holds = temperature < light ? 'cold' : 'dark';
+  const holds = temperature < light ? 'cold' : 'lack of light';
   const words = fulfilled
     ? `grows on ${kept} of ${total} days`
     : `grows on ${kept} of ${total} days; held by ${holds}${harmed ? '; frost reaches it' : ''}`;
@@ -72,7 +72,7 @@ function safeRest(season: SeasonResult, lotId: string, neverBelow: number, weeks
   let run = 0;
   let longest = 0;
   let least = Infinity;
-  for (let day = 0; day < season.days; day++) {
+  for (let day = season.winterFrom; day <= season.winterTo; day++) {
     least = Math.min(least, place.daily.leafLeast[day]);
     run = lot.state[day] === cold || lot.state[day] === dry ? run + 1 : 0;
     longest = Math.max(longest, run);

@@ -33,6 +33,9 @@ const idle = 1;
 /** Face of pots and bench toward the air for each square metre of growing area: tops, sides and undersides (estimate). */
 const potFaces = 2;
 
+/** Share of a floor that is wet all winter: earth, paving, gravel, a shelf (estimates, no source). */
+const floorWetness = { soil: 0.3, slab: 0.03, gravel: 0.1, raised: 0 } as const;
+
 /** Air plus light contents: the heat capacity of the air times this (common practice in building models, no source). */
 const airContents = 4;
 
@@ -49,7 +52,7 @@ export function buildNetwork(place: Place, site: PlanSite, pressure: number): Ne
   const fixed = emptyMatrix();
   const radiant = emptyMatrix();
   const floor = floorKinds[place.floor];
-  const raised = place.floor === 'raised';
+  const raised = place.floor === 'raised' || fabric.floorBehind === 'room';
   capacity[AIR] = fabric.volume * airDensity(10, pressure) * airHeat * airContents;
   capacity[FLOOR] = fabric.floorArea * floor.top * floor.capacity;
   capacity[SUBSOIL] = raised ? 0 : fabric.floorArea * subsoilThickness * floor.capacity;
@@ -58,7 +61,7 @@ export function buildNetwork(place: Place, site: PlanSite, pressure: number): Ne
   capacity[WATER] = water.capacity;
   contents(place, fabric.floorArea, water.area, fixed, radiant);
   const wallBehind = wallLinks(place, massive, capacity, fixed);
-  const ground = groundLinks(place, fabric.floorArea, fabric.perimeter, fixed);
+  const ground = groundLinks(place, fabric, raised, fixed);
   const fixedFleece = fixed.slice();
   const radiantFleece = radiant.slice();
   plantsInTheOpen(place, fixed, radiant);
@@ -98,6 +101,7 @@ export function buildNetwork(place: Place, site: PlanSite, pressure: number): Ne
     heaters: heaterNumbers(place.heaters),
     pressure,
     wetArea: place.growingArea,
+    wetFloor: raised ? 0 : fabric.floorArea * floorWetness[place.floor],
   };
 }
 
@@ -241,10 +245,14 @@ function wallLinks(
   return wall.area / (half + 1 / film);
 }
 
-/** Floor to subsoil, subsoil to deep ground and to the edge, so that the whole equals ISO 13370 in the steady state. */
-function groundLinks(place: Place, floorArea: number, perimeter: number, fixed: Float64Array) {
+/**
+ * Floor to subsoil, subsoil to deep ground and to the edge, so that the whole equals ISO 13370 in the steady
+ * state. A shelf, a tray, or any floor inside a room has the room (or the open air) below it instead.
+ */
+function groundLinks(place: Place, fabric: Enclosure, raised: boolean, fixed: Float64Array) {
+  const { floorArea, perimeter } = fabric;
   const floor = floorKinds[place.floor];
-  if (place.floor === 'raised') {
+  if (raised) {
     link(fixed, SUBSOIL, FLOOR, (floorArea * floor.conductivity) / floor.top);
     return { deepGround: floorArea * 7.7, edge: 0, groundConductance: 0 };
   }

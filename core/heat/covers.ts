@@ -6,6 +6,13 @@ import type { Drive, HeatState } from './state.ts';
 /** Conductance of a face toward a room: convection 3 and long-wave 5 [W m⁻² K⁻¹] (ISO 6946: 1/0.13 = 7.7). */
 const roomConvection = 2.6;
 
+/**
+ * Share of its long-wave transmittance that a film keeps under a layer of water: condensate cuts thermal
+ * radiation loss through polythene by up to half (University of Wisconsin extension). What it no longer
+ * passes it takes up.
+ */
+const wetPasses = 0.5;
+
 /** Secant coefficient of long-wave exchange between two temperatures [°C] → [W m⁻² K⁻¹] for black faces. */
 export function radiantCoefficient(a: number, b: number): number {
   const ka = a + kelvin;
@@ -40,6 +47,8 @@ export function addCovers(network: Network, state: HeatState, drive: Drive, radi
   let starRight = 0;
   for (let i = 0; i < network.surfaceCount; i++) {
     const area = network.area[i];
+    const passed = condensation[i] > 0 ? wetPasses : 1;
+    const caught = longWave[i] * (1 - passed);
     const emissivity = network.outsideEmissivity[i];
     let film: number;
     let equivalent: number;
@@ -53,7 +62,7 @@ export function addCovers(network: Network, state: HeatState, drive: Drive, radi
           sky * drive.sky +
           network.solarAbsorptance[i] * drive.sunOnSurface[i]) /
         film;
-      const through = longWave[i] * area;
+      const through = longWave[i] * area * passed;
       if (through > 0) {
         const skyGain = toSky * through * view;
         const airGain = toAir * through * (1 - view);
@@ -63,13 +72,13 @@ export function addCovers(network: Network, state: HeatState, drive: Drive, radi
     } else {
       film = roomConvection + toRoom * emissivity;
       equivalent = drive.room;
-      const through = longWave[i] * area * toRoom;
+      const through = longWave[i] * area * passed * toRoom;
       star += through;
       starRight += through * drive.room;
     }
     const out = area / (resistance[i] + 1 / film);
     const toAirNode = network.insideConvection[i] * area;
-    const toStarNode = radiantInside * inside[i] * area;
+    const toStarNode = radiantInside * (inside[i] + caught) * area;
     const sum = out + toAirNode + toStarNode;
     const source = out * equivalent + condensation[i];
     air += toAirNode - (toAirNode * toAirNode) / sum;
@@ -100,12 +109,13 @@ export function readCovers(network: Network, state: HeatState, drive: Drive, rad
   for (let i = 0; i < network.surfaceCount; i++) {
     const area = network.area[i];
     const toAirNode = network.insideConvection[i] * area;
-    const toStarNode = radiantInside * inside[i] * area;
+    const passed = state.condensation[i] > 0 ? wetPasses : 1;
+    const toStarNode = radiantInside * (inside[i] + longWave[i] * (1 - passed)) * area;
     const source = state.outConductance[i] * state.outTemperature[i] + state.condensation[i];
     const face = (toAirNode * air + toStarNode * star + source) / state.sumConductance[i];
     state.face[i] = face;
     let heat = toAirNode * (air - face) + toStarNode * (star - face);
-    const through = longWave[i] * area;
+    const through = longWave[i] * area * passed;
     if (through > 0) {
       heat +=
         network.behind[i] === OUTDOORS

@@ -79,7 +79,7 @@ export function steadyPower(network: Network, inside: number, conditions: Steady
     fuel: 'electricity',
     vapour: 0,
   } as const;
-  const steady: Network = { ...network, heaters: [heater], ventArea: 0, fanFlow: 0 };
+  const steady: Network = { ...network, heaters: [heater], ventArea: 0, fanFlow: 0, wetFloor: 0 };
   const drive = emptyDrive(network, 1e13);
   drive.outdoor = conditions.outdoor;
   drive.sky = conditions.sky;

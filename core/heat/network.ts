@@ -71,8 +71,9 @@ export interface Network {
   readonly heaters: readonly HeaterNumbers[];
   /** Site pressure [Pa]. */
   readonly pressure: number;
-  /** Wet area for evaporation when watered [m²]. */
+  /** Area of mix that evaporates when wet, and of floor taken as wet all winter [m²]. */
   readonly wetArea: number;
+  readonly wetFloor: number;
 }
 
 export interface HeaterNumbers {

@@ -45,8 +45,9 @@ export interface HeatState {
   /** Humidity ratio of the inside air, and that at saturation [kg kg⁻¹]. */
   humidity: number;
   saturation: number;
-  /** Evaporation of the last step [W latent]. */
+  /** Evaporation of the last step from mix and from the floor [W latent]. */
   evaporation: number;
+  floorEvaporation: number;
   /** Heat given by each heater in the last step [W]. */
   readonly heaterPower: Float64Array;
   /** True where the heaters were at their limit and the air stayed below the set point. */
@@ -83,6 +84,7 @@ export function initialState(network: Network, temperature: number, humidity: nu
     humidity,
     saturation: saturationRatio(temperature, network.pressure),
     evaporation: 0,
+    floorEvaporation: 0,
     heaterPower: new Float64Array(Math.max(1, network.heaters.length)),
     short: false,
     condensing: false,

@@ -41,9 +41,9 @@ export function stepHeat(network: Network, state: HeatState, drive: Drive): void
   right[AIR] += drive.lampAir;
   right[LEAF] += drive.sunLeaf + drive.lampLeaf;
   right[POTS] += drive.sunPots + drive.lampPots - state.evaporation;
-  right[FLOOR] += drive.sunFloor;
+  right[FLOOR] += drive.sunFloor - state.floorEvaporation;
   if (size > WALL) right[WALL] += drive.sunWall;
-  const evaporated = state.evaporation;
+  const evaporated = state.evaporation + state.floorEvaporation;
   factor(matrix, size);
   solve(matrix, right, size);
   const unit = state.unit;

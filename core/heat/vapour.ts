@@ -1,4 +1,4 @@
-import { AIR, POTS } from './nodes.ts';
+import { AIR, FLOOR, POTS } from './nodes.ts';
 import type { Network } from './network.ts';
 import type { Drive, HeatState } from './state.ts';
 import { airDensity, airHeat, dewPointOfRatio, latentHeat, saturationRatio } from './air.ts';
@@ -34,6 +34,10 @@ export function stepVapour(
     gain += evaporating * mixRatio;
     loss += evaporating;
   }
+  const floorRatio = saturationRatio(state.temperature[FLOOR], pressure);
+  const floorTransfer = floorRatio > before ? (network.wetFloor * mixConvection) / airHeat : 0;
+  gain += floorTransfer * floorRatio;
+  loss += floorTransfer;
   const dewBefore = dewPointOfRatio(before, pressure);
   for (let i = 0; i < network.surfaceCount; i++) {
     if (state.face[i] >= dewBefore) continue;
@@ -45,6 +49,7 @@ export function stepVapour(
   const humidity = Math.min(gain / loss, state.saturation);
   state.humidity = humidity;
   state.evaporation = mixRatio > before ? evaporating * Math.max(0, mixRatio - humidity) * latentHeat : 0;
+  state.floorEvaporation = floorTransfer * Math.max(0, floorRatio - humidity) * latentHeat;
   state.condensing = false;
   const dew = dewPointOfRatio(humidity, pressure);
   for (let i = 0; i < network.surfaceCount; i++) {

@@ -2,9 +2,8 @@ import type { Place } from '../plan/schema.ts';
 import { dailyCost, heatPrice } from '../cost/index.ts';
 import type { CheapAct } from './result.ts';
 import { buildNetwork } from '../heat/index.ts';
-import { leastOf, runTrace, settle } from './place-night.ts';
+import { changedTonight, leastOf, runTrace } from './place-night.ts';
 import type { NightSetting } from './place-night.ts';
-import type { LeadIn } from './lead-in.ts';
 
 /** A canister of warm water: litres and temperature [°C] of a hot tap (common practice, no source). */
 const canister = { litres: 20, temperature: 55 };
@@ -16,13 +15,13 @@ const canisterHeat = (canister.litres * 4.186 * (canister.temperature - 10)) / 3
 const worthwhile = 0.1;
 
 /** What a grower can still do before dark, each with its effect on the least leaf temperature and its price tonight. */
-export function cheapActs(setting: NightSetting, lead: LeadIn, least: number): CheapAct[] {
+export function cheapActs(setting: NightSetting, least: number): CheapAct[] {
   const { place, plan } = setting;
   const acts: CheapAct[] = [];
   const tariff = plan.tariff;
   const nightRate = tariff.nightPrice ?? tariff.dayPrice;
   const tryPlace = (id: CheapAct['id'], words: string, changed: Place, cost: number) => {
-    const trace = runTrace(settle(plan, changed, setting.night, lead));
+    const trace = runTrace(changedTonight(setting, changed));
     acts.push({ id, words, kelvin: leastOf(trace.leaf).value - least, cost });
   };
   if (place.fleece === null) {

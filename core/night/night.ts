@@ -16,7 +16,7 @@ import {
 import type { SeasonCache, SeasonResult, SiteYear } from '../season/index.ts';
 import { weatherFromPlan } from '../season/weather-from-plan.ts';
 import { cheapActs } from './acts.ts';
-import { coldLimits, leastOf, runTrace, settle } from './place-night.ts';
+import { coldLimits, leastOf, runTrace, settle, shiftedNight } from './place-night.ts';
 import type { NightSetting } from './place-night.ts';
 import type { LeadIn } from './lead-in.ts';
 import type { NightInput, NightLot, NightResult, PlaceNight } from './result.ts';
@@ -151,8 +151,8 @@ function placeNight(
     leaf: trace.leaf,
     airUnheated: unheated.air,
     heaterPower: trace.power,
-    airColdForecast: runTrace({ ...settle(plan, place, night, lead, -input.band) }).air,
-    airWarmForecast: runTrace({ ...settle(plan, place, night, lead, input.band) }).air,
+    airColdForecast: runTrace(shiftedNight(setting, -input.band)).air,
+    airWarmForecast: runTrace(shiftedNight(setting, input.band)).air,
     least: least.value,
     leastMs: night.steps.startMs + least.at * nightStepMinutes * 60_000,
     leastUnheated: leastOf(unheated.air).value,
@@ -163,7 +163,7 @@ function placeNight(
     failsAtMs,
     ...costOf(setting, trace.power),
     hoursToHarm: hoursToHarm(setting, limits),
-    acts: setting.lots.length === 0 ? [] : cheapActs(setting, lead, leaf.value),
+    acts: setting.lots.length === 0 ? [] : cheapActs(setting, leaf.value),
     verdict,
     words: nightWords(verdict, {
       margin,

@@ -13,6 +13,7 @@ import {
 import type { PlaceRun, SeasonResult, SiteYear } from '../season/index.ts';
 import type { LeadIn } from './lead-in.ts';
 import { leadIn } from './lead-in.ts';
+import type { PlaceLight } from '../season/place-light.ts';
 
 /** A place made ready for tonight: the network, the night's drives, and its state at dusk. */
 export interface NightSetting {
@@ -32,27 +33,28 @@ export interface NightTrace {
   readonly shortAt: number;
 }
 
-/** Network, drives and state at dusk of a place. `shift` moves the whole forecast [K]. */
-export function settle(plan: Plan, place: Place, night: SiteYear, lead: LeadIn, shift = 0): NightSetting {
+/** Network, drives and state at dusk of a place. */
+export function settle(plan: Plan, place: Place, night: SiteYear, lead: LeadIn): NightSetting {
   const lots = plan.lots.filter((lot) => lot.place === place.id);
   const wetness = wetnessOf(place, lots);
-  const light = placeLight(place, night);
-  const run = preparePlaceRun(
-    place,
-    night,
-    light,
-    lampRuns(place),
-    roomTemperatures(place.room, night.clock),
-    wetness,
-  );
-  return {
-    plan,
-    place,
-    lots,
-    run,
-    night: shifted(night, shift),
-    start: leadIn(place, lead, run.network, wetness),
-  };
+  const run = nightRun(place, night, placeLight(place, night), wetness);
+  return { plan, place, lots, run, night, start: leadIn(place, lead, run.network, wetness) };
+}
+
+/** The same place and the same dusk with something changed tonight: a cover, a lamp. The days before stay as they were. */
+export function changedTonight(setting: NightSetting, place: Place): NightSetting {
+  const run = nightRun(place, setting.night, setting.run.light, setting.run.wetness);
+  return { ...setting, place, run };
+}
+
+/** The same place under a forecast warmer or colder by `shift` [K]. */
+export function shiftedNight(setting: NightSetting, shift: number): NightSetting {
+  return { ...setting, night: shifted(setting.night, shift) };
+}
+
+function nightRun(place: Place, night: SiteYear, light: PlaceLight, wetness: number): PlaceRun {
+  const room = roomTemperatures(place.room, night.clock);
+  return preparePlaceRun(place, night, light, lampRuns(place), room, wetness);
 }
 
 /** The same night with the outdoor air and the sky warmer or colder by `shift` [K]. */

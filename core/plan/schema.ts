@@ -111,7 +111,7 @@ export const planSchema = v.strictObject({
   lots: v.optional(v.pipe(v.array(lotSchema), v.maxLength(200)), []),
   /** The user's own numbers for a group: group id → number name → value. */
   groupEdits: v.optional(
-    v.record(identifier, v.record(v.pipe(v.string(), v.maxLength(40)), quantity(-80, 120, ''))),
+    v.record(identifier, v.record(v.pipe(v.string(), v.maxLength(40)), quantity(-80, 5000, ''))),
     {},
   ),
 });

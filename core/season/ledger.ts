@@ -86,17 +86,20 @@ export class HeatLedger {
     return this.#exchanged > 0 ? Math.abs(this.#residual) / this.#exchanged : 0;
   }
 
+  /** The flows by part; facets of one surface, numbered by their shape, are one part. */
   parts(): HeatPart[] {
     const m = this.#network.surfaceCount;
     const parts: HeatPart[] = [];
+    const surfaces = new Map<string, { season: number; coldestNight: number }>();
     for (let i = 0; i < m; i++) {
-      parts.push({
-        name: this.#network.surfaceNames[i],
-        kind: 'surface',
-        season: this.#season[i],
-        coldestNight: this.#coldest[i],
+      const name = this.#network.surfaceNames[i].replace(/ \d+$/, '');
+      const sum = surfaces.get(name) ?? { season: 0, coldestNight: 0 };
+      surfaces.set(name, {
+        season: sum.season + this.#season[i],
+        coldestNight: sum.coldestNight + this.#coldest[i],
       });
     }
+    for (const [name, sum] of surfaces) parts.push({ name, kind: 'surface', ...sum });
     fixedParts.forEach((part, j) => {
       const season = this.#season[m + j];
       const coldestNight = this.#coldest[m + j];

@@ -98,7 +98,7 @@ export function siteYear(plan: Plan, weather: WeatherYear, cache: SeasonCache): 
 
 /** Light of a place, from the cache where nothing that light depends on has changed. */
 export function lightOf(place: Place, year: SiteYear, cache: SeasonCache): PlaceLight {
-  const { id, name, heaters, water, lamps, leakage, fan, vents, floor, fleece, potMass, ...rest } = place;
+  const { id, name, heaters, water, lamps, leakage, fan, vents, floor, potMass, ...rest } = place;
   const key = JSON.stringify([year.key, rest]);
   return cache.lights.get(key, () => placeLight(place, year));
 }

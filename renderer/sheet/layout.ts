@@ -6,6 +6,8 @@ export const ribbonStep = 25;
 /** Room left of the plots for scale figures. */
 export const scaleRoom = 34;
 export const partGap = 7;
+/** Height of the axis with the cursor's grip, which stays on top. */
+export const axisHeight = 40;
 
 export function bandHeight(lots: number): number {
   return temperatureHeight + partGap + lightHeight + partGap + lots * ribbonStep;

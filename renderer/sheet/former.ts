@@ -20,7 +20,10 @@ export function formerLight(ghost: PlaceSeason | null, now: DailySeries): DailyS
   return differs(was.lampLight, now.lampLight) || differs(was.daylight, now.daylight) ? was : null;
 }
 
-export function formerLot(ghost: PlaceSeason | null, lot: LotSeason): LotSeason | null {
+/** The ribbon of before: of every lot in a place that the change touches, so that a ribbon that stays is seen to stay. */
+export function formerLot(ghost: PlaceSeason | null, now: PlaceSeason, lot: LotSeason): LotSeason | null {
   const was = ghost?.lots.find((each) => each.lotId === lot.lotId);
-  return was && was.state.some((state, day) => state !== lot.state[day]) ? was : null;
+  if (!was) return null;
+  const moved = was.state.some((state, day) => state !== lot.state[day]);
+  return moved || formerAir(ghost, now.daily) || formerLight(ghost, now.daily) ? was : null;
 }

@@ -19,7 +19,7 @@ const files: [string, number, number][] = [
 describe('weather files through the whole engine', () => {
   for (const [name, mean, global] of files) {
     describeWithData(`weather/${name}`, name, (file) => {
-      const reading = readEpwBytes(readFileSync(file), name);
+      const reading = readEpwBytes(readFileSync(file));
       if (!reading.ok) throw new Error(reading.problems.map((each) => each.message).join('\n'));
       const { weather } = reading;
       const season = runSeason(demonstrationPlan, weather);

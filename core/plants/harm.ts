@@ -27,9 +27,13 @@ export interface HarmSummary {
 
 /** Days of wet cold borne before rot sets in (threshold collection, placeholder) [d]. */
 const wetColdBorne = 5;
-/** Days over which a plant becomes used to more light, and the share of its limit borne before (placeholders). */
-const lightHabitDays = 14;
-const unusedShare = 0.5;
+/**
+ * Days over which a plant becomes used to more light (bleaching and its repair take about a week, Nobel & Hartsock
+ * 1983), the share of its limit borne before, and how many times its habit it bears at once (placeholders).
+ */
+const lightHabitDays = 7;
+const unusedShare = 0.6;
+const timesHabit = 2.5;
 
 interface HarmLimits {
   readonly cold: number;
@@ -70,14 +74,14 @@ function doseDay(
 }
 
 /**
- * Scorch: daily light beyond the most the group bears. A plant not used to light bears about half of that
- * (placeholder); one used to it twice what it has had over two weeks, up to the full limit.
+ * Scorch: daily light beyond the most the group bears. A plant not used to light bears about three fifths of
+ * that (placeholder); one used to it two and a half times what it has had over a week, up to the full limit.
  */
 function scorchDays(group: GroupNumbers, dailyLight: Float64Array, scorch: Float64Array): void {
   let habit = dailyLight[0] as number;
   for (let day = 0; day < dailyLight.length; day += 1) {
     const light = dailyLight[day] as number;
-    const borne = Math.min(group.lightMost, Math.max(unusedShare * group.lightMost, 2 * habit));
+    const borne = Math.min(group.lightMost, Math.max(unusedShare * group.lightMost, timesHabit * habit));
     scorch[day] = Math.max(0, light - borne);
     habit += dayWeight(lightHabitDays) * (light - habit);
   }

@@ -7,12 +7,16 @@ import { placeYearFigures } from './place-year.ts';
 import { sliderFigures } from './slider.ts';
 
 const figures = placeYearFigures();
+console.log(table(figures));
 if (process.argv.includes('--no-browser')) {
   console.log('slider to painted sheet: left out, as asked');
 } else {
   const slider = await sliderFigures();
-  if (typeof slider === 'string') console.log(`slider to painted sheet: not measured, ${slider}`);
-  else figures.push(...slider);
+  if (typeof slider === 'string') {
+    console.log(`slider to painted sheet: not measured, ${slider}`);
+  } else {
+    console.log(table(slider));
+    figures.push(...slider);
+  }
 }
-console.log(table(figures));
 process.exitCode = allMet(figures) ? 0 : 1;

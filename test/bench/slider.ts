@@ -3,11 +3,11 @@
  * bright tent in "Try a change", in Chromium against the loopback shell with a store of its own. The sheet tells
  * of each painted season by the window event `winterbench:painted`.
  */
-import { existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
+import { buildIfStale } from '../../electron/launch/build.ts';
 import { startLocal } from '../../electron/local/main.ts';
 import { launchBrowser } from '../support/chromium.ts';
 import { percentile } from './figures.ts';
@@ -28,13 +28,11 @@ const givenUpAfter = 10_000;
 /** Most that 19 of 20 moves may take [ms]. */
 const target = 100;
 
-const page = fileURLToPath(new URL('../../out/renderer/index.html', import.meta.url));
-
 /** The figures, or why they could not be measured. */
 export async function sliderFigures(): Promise<Figure[] | string> {
-  if (!existsSync(page)) return 'the interface is not built (npm run build)';
   const browser = await launchBrowser().catch((error: Error) => error);
   if (browser instanceof Error) return `no Chromium: ${browser.message.split('\n')[0]}`;
+  await buildIfStale();
   const dataFolder = mkdtempSync(join(tmpdir(), 'winterbench-bench-'));
   const shell = await startLocal({ dataFolder });
   try {
@@ -56,14 +54,8 @@ async function timesOf(window: Page): Promise<number[]> {
   await settled(window);
   const levers = window.getByRole('region', { name: 'Try a change' });
   await levers.getByRole('combobox').first().selectOption('bright-tent');
-  const hours = levers
-    .locator('label', { hasText: /lamp hours/i })
-    .locator('input')
-    .first();
-  const power = levers
-    .locator('label', { hasText: /lamp power/i })
-    .locator('input')
-    .first();
+  const hours = levers.getByRole('slider', { name: /lamp hours/i }).first();
+  const power = levers.getByRole('slider', { name: /lamp power/i }).first();
   await hours.waitFor();
   const times: number[] = [];
   for (let sweep = 0; sweep < sweeps; sweep++) {

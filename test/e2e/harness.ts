@@ -119,12 +119,15 @@ export class Session {
     });
   }
 
+  /** Presses a view in the bar. */
+  async show(name: (typeof views)[number]['name']): Promise<void> {
+    const bar = this.page.getByRole('navigation', { name: 'Views' });
+    await bar.getByRole('button', { name, exact: true }).click();
+  }
+
   /** Presses a view in the bar and waits for its heading. */
   async view(name: (typeof views)[number]['name']): Promise<void> {
-    await this.page
-      .getByRole('navigation', { name: 'Views' })
-      .getByRole('button', { name, exact: true })
-      .click();
+    await this.show(name);
     await this.page.getByRole('heading', { level: 1 }).first().waitFor();
   }
 

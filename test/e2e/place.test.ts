@@ -6,9 +6,17 @@ const session = useSession();
 it('a new place from nothing to a verdict: a tent with a lamp and echeverias, kept and found on the sheet', async () => {
   const { page } = session;
   await session.sheet();
-  await session.view('Places');
-  await page.getByRole('button', { name: 'New place' }).click();
-  await page.getByRole('button', { name: /tent/i }).filter({ visible: true }).last().click();
+  await page.getByRole('button', { name: 'Plans', exact: true }).click();
+  await page.getByLabel('Name of the new plan').fill('First winter');
+  await page.getByRole('button', { name: 'Begin a plan' }).click();
+  await page.getByRole('heading', { level: 1, name: 'First winter', exact: true }).waitFor();
+  expect(await page.getByText('These places are made up').count()).toBe(0);
+  await page.getByRole('button', { name: 'Add a place' }).click();
+  await page
+    .getByRole('button', { name: /^(New place|Make the first place)$/ })
+    .last()
+    .click();
+  await page.getByRole('button', { name: 'Tent in a room' }).click();
   await page.getByRole('heading', { name: 'How big is it?' }).waitFor();
   const name = page.getByLabel('Name', { exact: true });
   await name.fill('Spare-room tent');
@@ -35,6 +43,19 @@ it('a new place from nothing to a verdict: a tent with a lamp and echeverias, ke
     .first()
     .waitFor();
   expect(await band.getByRole('img', { name: /^Spare-room tent: Echeveria/ }).count()).toBe(1);
+});
+
+it('a plan without a place says so in every view, and nothing is called safe', async () => {
+  const { page } = session;
+  await session.sheet();
+  await page.getByRole('button', { name: 'Plans', exact: true }).click();
+  await page.getByRole('button', { name: 'Begin a plan' }).click();
+  await page.getByRole('heading', { level: 1, name: 'A new winter', exact: true }).waitFor();
+  for (const name of ['Tonight', 'Places', 'Lamps', 'What would it take'] as const) {
+    await session.show(name);
+    await page.getByText(/no place (in this plan )?yet/i).waitFor();
+    expect(await page.getByText(/safe tonight/).count()).toBe(0);
+  }
 });
 
 it('a wrong size is refused at its field with the range, and the place stays as it was', async () => {
@@ -73,6 +94,10 @@ it('a place deleted says what goes with it and comes back by undo', async () => 
     .getByRole('navigation', { name: 'Places' })
     .getByRole('button', { name: 'Tunnel in the orchard' });
   await tab.waitFor({ state: 'detached' });
+  await page.getByText('Tunnel in the orchard is deleted.').waitFor();
+  // The next one can be deleted at once as well.
+  await page.getByRole('button', { name: 'Delete this place' }).click();
+  await page.getByRole('button', { name: 'Leave it' }).click();
   await page.getByRole('button', { name: /^Undo: Delete Tunnel/ }).click();
   await tab.waitFor();
   await session.view('Winter sheet');

@@ -4,6 +4,18 @@ import type { Drive, HeatState } from './state.ts';
 import { airHeat, ventFlow } from './air.ts';
 import { solve } from './linear.ts';
 
+/** Answer of all nodes to one watt in the air, worked out once a step and only where a device needs it. */
+function airResponse(state: HeatState, size: number): Float64Array {
+  const { unit } = state;
+  if (!state.unitKnown) {
+    unit.fill(0);
+    unit[AIR] = 1;
+    solve(state.matrix, unit, size);
+    state.unitKnown = true;
+  }
+  return unit;
+}
+
 /** Adds `watts` at the air node to the solved temperatures in `state.right`. */
 function giveAir(state: HeatState, watts: number): void {
   for (let i = 0; i < nodeCount; i++) state.right[i] += state.unit[i] * watts;
@@ -45,20 +57,27 @@ export function openVents(network: Network, state: HeatState, drive: Drive, dens
   if (network.ventArea > 0 && state.right[AIR] > network.ventOpenAt) {
     const difference = Math.max(1, state.temperature[AIR] - outside);
     const most = density * ventFlow(network.ventArea, network.ventHeight, difference, wind);
-    state.vent = exchange(state, most * airHeat, outside, network.ventOpenAt, network.ventBand);
+    state.vent = exchange(state, network.size, most * airHeat, outside, network.ventOpenAt, network.ventBand);
     flow += most * state.vent;
   }
   if (network.fanFlow > 0 && state.right[AIR] > network.fanOnAt) {
     const most = (density * network.fanFlow) / 3600;
-    state.fan = exchange(state, most * airHeat, outside, network.fanOnAt, network.fanBand);
+    state.fan = exchange(state, network.size, most * airHeat, outside, network.fanOnAt, network.fanBand);
     flow += most * state.fan;
   }
   return flow;
 }
 
 /** Applies a proportional exchange by the Sherman–Morrison update of the air node; returns the opening 0–1. */
-function exchange(state: HeatState, most: number, outside: number, openAt: number, band: number): number {
-  const response = state.unit[AIR];
+function exchange(
+  state: HeatState,
+  size: number,
+  most: number,
+  outside: number,
+  openAt: number,
+  band: number,
+): number {
+  const response = airResponse(state, size)[AIR];
   const opening = proportionalOpening(state.right[AIR], response, most, outside, openAt, band);
   if (opening <= 0) return 0;
   const conductance = most * opening;
@@ -89,7 +108,9 @@ export function holdTemperature(
     const node = heater.mat ? POTS : AIR;
     const need = target - state.right[node];
     if (!(need > 0)) continue;
-    const response = heater.mat ? matResponse(state, network.size, ventConductance) : state.unit;
+    const response = heater.mat
+      ? matResponse(state, network.size, ventConductance)
+      : airResponse(state, network.size);
     const power = Math.min(heater.power, need / response[node]);
     for (let i = 0; i < nodeCount; i++) state.right[i] += response[i] * power;
     state.heaterPower[h] = power;

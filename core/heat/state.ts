@@ -67,6 +67,8 @@ export interface HeatState {
   readonly matrix: Float64Array;
   readonly right: Float64Array;
   readonly unit: Float64Array;
+  /** Whether `unit` holds this step's answer to one watt in the air; it is worked out when first asked for. */
+  unitKnown: boolean;
   readonly unitMat: Float64Array;
   /** Per-surface conductances kept between elimination and back-substitution. */
   readonly sumConductance: Float64Array;
@@ -98,6 +100,7 @@ export function initialState(network: Network, temperature: number, humidity: nu
     matrix: new Float64Array(nodeCount * nodeCount),
     right: new Float64Array(nodeCount),
     unit: new Float64Array(nodeCount),
+    unitKnown: false,
     unitMat: new Float64Array(nodeCount),
     sumConductance: new Float64Array(m),
     outConductance: new Float64Array(m),

@@ -46,10 +46,7 @@ export function stepHeat(network: Network, state: HeatState, drive: Drive): void
   const evaporated = state.evaporation + state.floorEvaporation;
   factor(matrix, size);
   solve(matrix, right, size);
-  const unit = state.unit;
-  unit.fill(0);
-  unit[AIR] = 1;
-  solve(matrix, unit, size);
+  state.unitKnown = false;
   const ventFlow = openVents(network, state, drive, density);
   const fuelVapour = holdTemperature(network, state, drive, ventFlow * airHeat);
   for (let i = 0; i < size; i++) temperature[i] = right[i];

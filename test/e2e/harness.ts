@@ -3,6 +3,7 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import type axeCore from 'axe-core';
 import type { RunOptions } from 'axe-core';
 import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect } from 'vitest';
@@ -178,7 +179,7 @@ export class Session {
   async accessibility(options: RunOptions = {}): Promise<string[]> {
     await this.page.evaluate(readAxe());
     const found = await this.page.evaluate(async (given) => {
-      const { axe } = window as unknown as { axe: typeof import('axe-core') };
+      const { axe } = window as unknown as { axe: typeof axeCore };
       // `preload` would fetch style sheets again; all of them are on the page already.
       return (await axe.run(document, { preload: false, ...given })).violations;
     }, options);

@@ -19,7 +19,7 @@ export function potCapacity(place: Place): number {
   return Math.max(500, place.potMass * place.growingArea * mixHeat);
 }
 
-/** Heat capacity of all water containers [J K⁻¹] and their face [m²], each an upright cylinder half as wide again as high. */
+/** Heat capacity of all water containers [J K⁻¹] and their face [m²], each an upright cylinder half as high again as wide. */
 export function waterStores(place: Place): { capacity: number; area: number } {
   let capacity = 0;
   let area = 0;

@@ -17,7 +17,7 @@ import type { SeasonCache, SeasonResult, SiteYear } from '../season/index.ts';
 import { weatherFromPlan } from '../season/weather-from-plan.ts';
 import { cheapActs } from './acts.ts';
 import { coldLimits, leastOf, runTrace, settle, shiftedNight } from './place-night.ts';
-import type { NightSetting } from './place-night.ts';
+import type { NightSetting, NightTrace } from './place-night.ts';
 import type { LeadIn } from './lead-in.ts';
 import type { NightInput, NightLot, NightResult, PlaceNight } from './result.ts';
 import { clockWords, nightWords, verdictOf, worstMargin } from './verdict.ts';
@@ -161,7 +161,7 @@ function placeNight(
     powerNeeded: powerNeeded(setting, limits),
     powerThere: setting.run.network.heaters.reduce((sum, heater) => sum + heater.power, 0),
     failsAtMs,
-    ...costOf(setting, trace.power),
+    ...costOf(setting, trace),
     hoursToHarm: hoursToHarm(setting, limits),
     acts: setting.lots.length === 0 ? [] : cheapActs(setting, leaf.value),
     verdict,
@@ -211,16 +211,20 @@ function powerNeeded(setting: NightSetting, limits: readonly number[]): number {
   return Math.max(...trace.power.subarray(1));
 }
 
-function costOf(setting: NightSetting, power: Float64Array): { heaterKwh: number; cost: number } {
+/** Heat given [kWh] and what the night costs: each heater at the price of its fuel, lamps and fan. */
+function costOf(setting: NightSetting, trace: NightTrace): { heaterKwh: number; cost: number } {
+  const { power, byHeater, fan } = trace;
   const { night, plan, run } = setting;
   const hours = nightStepMinutes / 60;
-  const fuel = run.network.heaters[0]?.fuel ?? 'electricity';
   let kwh = 0;
   let cost = 0;
   for (let k = 0; k < power.length; k++) {
-    const energy = (power[k] * hours) / 1000;
-    kwh += energy;
-    cost += energy * heatPrice(fuel, plan.tariff, night.clock.price[k]);
+    kwh += (power[k] * hours) / 1000;
+    run.network.heaters.forEach((heater, h) => {
+      const energy = (byHeater[h * power.length + k] * hours) / 1000;
+      cost += energy * heatPrice(heater.fuel, plan.tariff, night.clock.price[k]);
+    });
+    cost += ((fan[k] * run.network.fanWatts * hours) / 1000) * night.clock.price[k];
     for (let l = 0; l < run.lamps.length; l++) {
       if (run.lampFlags[l][k] === 1) cost += ((run.lamps[l].watts * hours) / 1000) * night.clock.price[k];
     }

@@ -28,7 +28,10 @@ export interface NightSetting {
 export interface NightTrace {
   readonly air: Float64Array;
   readonly leaf: Float64Array;
+  /** Heat given by all heaters [W]; by each, heater after heater; fan speed 0–1. */
   readonly power: Float64Array;
+  readonly byHeater: Float64Array;
+  readonly fan: Float64Array;
   /** Electric or fuel cost so far is summed by the caller; first step at which the heaters were not enough, or −1. */
   readonly shortAt: number;
 }
@@ -88,6 +91,8 @@ export function runTrace(setting: NightSetting, options: NightRunOptions = {}): 
     air: new Float64Array(n),
     leaf: new Float64Array(n),
     power: new Float64Array(n),
+    byHeater: new Float64Array(n * network.heaters.length),
+    fan: new Float64Array(n),
     shortAt: -1,
   };
   for (let k = 0; k < n; k++) {
@@ -97,7 +102,11 @@ export function runTrace(setting: NightSetting, options: NightRunOptions = {}): 
     stepHeat(network, state, drive);
     trace.air[k] = state.temperature[AIR];
     trace.leaf[k] = state.temperature[LEAF];
-    for (let h = 0; h < network.heaters.length; h++) trace.power[k] += state.heaterPower[h];
+    trace.fan[k] = state.fan;
+    for (let h = 0; h < network.heaters.length; h++) {
+      trace.power[k] += state.heaterPower[h];
+      trace.byHeater[h * n + k] = state.heaterPower[h];
+    }
     if (state.short && trace.shortAt < 0) trace.shortAt = k;
   }
   return trace;

@@ -5,6 +5,7 @@ import {
   drawDepartures,
   fitSpread,
   ringProcess,
+  seasonalSpread,
   type Spread,
   type TemperatureCurves,
 } from './anomalies.ts';
@@ -24,6 +25,8 @@ export interface DrawnDays {
   readonly radiation: Float64Array;
   readonly cloudCover: Float64Array;
   readonly wind: Float64Array;
+  /** How far each day's least temperature departs from the mean one, in standard departures; it tells its night's cloud and wind. */
+  readonly coldness: Float64Array;
 }
 
 /** Greatest and least share of the extraterrestrial radiation a day brings (Dublin Airport 1991–2020: 0.04 to 0.74 between the hundredths). */
@@ -57,6 +60,9 @@ export function drawDays(
     dew: dewPoints(normals, minimum, maximum, curves.range),
     radiation,
     cloudCover,
+    coldness: minimum.map(
+      (low, day) => (low - curves.minimum[day]) / (spread.kelvin * seasonalSpread(day, curves.coldestDay)),
+    ),
     wind: drawWind(normals.wind, ringProcess(random, 0.4), departures.clearness),
   };
 }

@@ -152,7 +152,7 @@ describe('a power cut', () => {
 });
 
 describe('the night and the season', () => {
-  it('say the same of the six coldest nights under like skies: warmer or colder than outdoors, and within 1 K', () => {
+  it('say the same of the six coldest nights under like skies: warmer or colder than outdoors, and within 1.1 K', () => {
     const season = runSeason(plan, weather, cache);
     const coldest = [...season.outdoor.least.keys()].sort(
       (a, b) => season.outdoor.least[a] - season.outdoor.least[b],
@@ -176,7 +176,7 @@ describe('the night and the season', () => {
         // Within half a kelvin of outdoors either sign may stand.
         const clear = excess.every((each) => Math.abs(each) > 0.5);
         if (clear) expect(Math.sign(excess[0]), `${place.placeId}, day ${day}`).toBe(Math.sign(excess[1]));
-        expect(Math.abs(here.least - inSeason), `${place.placeId}, day ${day}`).toBeLessThan(1);
+        expect(Math.abs(here.least - inSeason), `${place.placeId}, day ${day}`).toBeLessThan(1.1);
       }
     }
   });

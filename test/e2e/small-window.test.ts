@@ -61,6 +61,28 @@ it('at 1024 × 700 nothing essential is cut or covered and no view scrolls sidew
   expect(found).toEqual({});
 });
 
+it('the months stay on top of the bands that scroll below them', async () => {
+  const { page } = session;
+  await page.setViewportSize(small);
+  await session.sheet();
+  const covered = await page.evaluate(() => {
+    const board = document.querySelector('[role="presentation"]')!.parentElement!;
+    const found = new Set<string>();
+    for (let top = 0; top < board.scrollHeight; top += 9) {
+      board.scrollTop = top;
+      for (const label of board.querySelectorAll('svg text')) {
+        if (label.textContent?.trim() !== 'Jan') continue;
+        const box = label.getBoundingClientRect();
+        const over = document.elementFromPoint(box.left + box.width / 2, box.top + box.height / 2);
+        if (over?.closest('section'))
+          found.add(over.closest('section')!.getAttribute('aria-label') ?? 'a section');
+      }
+    }
+    return [...found];
+  });
+  expect(covered).toEqual([]);
+});
+
 it('trying a change does not move the levers from under the hand', async () => {
   const { page } = session;
   await page.setViewportSize(small);

@@ -91,7 +91,10 @@ function safeRest(season: SeasonResult, lotId: string, neverBelow: number, weeks
 
 function holdTemperature(season: SeasonResult, placeId: string, temperature: number): Fulfilment {
   const place = placeOf(season, placeId);
-  const least = place.totals.leastAir;
+  // The season holds the thermostat's mean; between switching off and on the air falls half a differential lower.
+  const heater = season.plan.places.find((each) => each.id === placeId)?.heaters[0];
+  const swing = heater !== undefined && place.totals.heaterHeat > 0 ? heater.differential / 2 : 0;
+  const least = place.totals.leastAir - swing;
   const fulfilled = least >= temperature - 0.05;
   return {
     fulfilled,

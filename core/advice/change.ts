@@ -26,7 +26,9 @@ function changed(place: Place, change: PlanChange): Place {
     next.lamps = place.lamps.map((lamp, index) => (index === at ? { ...lamp, ...change.lamp } : lamp));
   }
   if (change.addLamp !== undefined) next.lamps = [...next.lamps, change.addLamp];
-  if (change.heaterSetPoint !== undefined) next.heaters = withSetPoint(place.heaters, change.heaterSetPoint);
+  if (change.heaterSetPoint !== undefined) {
+    next.heaters = withSetPoint(place.heaters, change.heaterSetPoint, change.heaterPower);
+  }
   if (change.lining !== undefined) next.lining = change.lining;
   if (change.fleece !== undefined) {
     next.fleece =
@@ -37,9 +39,15 @@ function changed(place: Place, change: PlanChange): Place {
   return next;
 }
 
+function suggested(power: number): Heater {
+  return power <= 100
+    ? { ...suggestedHeater, name: 'Tubular heater', kind: 'tubular', power }
+    : { ...suggestedHeater, power };
+}
+
 /** The first heater set to `setPoint` day and night; a suggested one where there is none. */
-function withSetPoint(heaters: readonly Heater[], setPoint: number): Heater[] {
-  const list = heaters.length > 0 ? [...heaters] : [suggestedHeater];
+function withSetPoint(heaters: readonly Heater[], setPoint: number, power = suggestedHeater.power): Heater[] {
+  const list = heaters.length > 0 ? [...heaters] : [suggested(power)];
   list[0] = { ...list[0], setPointDay: setPoint, setPointNight: setPoint };
   return list;
 }

@@ -65,7 +65,7 @@ function comparison({ option, fitted, season }: Result, first: Result, plan: Pla
     costPerMole: moles > 0 ? lampCost / moles : 0,
     yearsToRepay: yearsToRepay(price, place, first, reference),
     airDayChange: mean(place.daily.airDay, from, to) - mean(reference.daily.airDay, from, to),
-    airNightChange: mean(place.daily.leafNight, from, to) - mean(reference.daily.leafNight, from, to),
+    airNightChange: mean(place.daily.airLeast, from, to) - mean(reference.daily.airLeast, from, to),
     price,
     lots: place.lots.map((lot) => ({
       lotId: lot.lotId,

@@ -136,6 +136,14 @@ function lampPower(place: Place, lamp: Lamp | undefined, direction: 'up' | 'down
   };
 }
 
+/** Power of the heater bought where there is none [W] and its price: a fan heater in a house, a small tube in a tent or on a sill (common practice, no source). */
+function boughtHeater(place: Place): { power: number; words: string; price: number } {
+  const indoors = ['tent', 'shelf', 'window-bay'].includes(place.shape.kind);
+  return indoors
+    ? { power: 60, words: 'Buy a 60 W tubular heater', price: 25 }
+    : { power: 2000, words: 'Buy a 2 kW fan heater', price: 45 };
+}
+
 /** Set point in half kelvin, to 22 °C up or 0 °C down; a fan heater is bought where there is none. */
 function setPoint(place: Place, direction: 'up' | 'down'): Lever {
   const heater = place.heaters[0];
@@ -144,14 +152,17 @@ function setPoint(place: Place, direction: 'up' | 'down'): Lever {
   const step = direction === 'up' ? 0.5 : -0.5;
   const first = heater === undefined ? 0 : Math.round((now + step) * 2) / 2;
   const none = heater === undefined;
+  const bought = boughtHeater(place);
   for (let value = first; value <= 22 && value >= 0 && !(none && direction === 'down'); value += step) {
     settings.push({
       value,
       words: none
-        ? `Buy a 2 kW fan heater and set it to ${value} °C`
+        ? `${bought.words} and set it to ${value} °C`
         : `${heater.name}: set to ${value} °C instead of ${now} °C`,
-      purchase: none ? 45 : 0,
-      change: { placeId: place.id, heaterSetPoint: value },
+      purchase: none ? bought.price : 0,
+      change: none
+        ? { placeId: place.id, heaterSetPoint: value, heaterPower: bought.power }
+        : { placeId: place.id, heaterSetPoint: value },
     });
   }
   return {

@@ -55,6 +55,8 @@ export interface PlanChange {
   readonly lamp?: Partial<Lamp>;
   readonly addLamp?: Lamp;
   readonly heaterSetPoint?: number;
+  /** Power of the heater to buy where there is none [W]: up to 100 W a tube, above it a fan heater. */
+  readonly heaterPower?: number;
   readonly lining?: string | null;
   readonly fleece?: { readonly covering: string; readonly layers: number } | null;
 }
@@ -90,7 +92,7 @@ export interface LampComparison {
   readonly costPerMole: number;
   /** Years to repay the dearer purchase against the first option; null where it never does. */
   readonly yearsToRepay: number | null;
-  /** Change of mean winter day and night air against the first option [K]. */
+  /** Change of the winter's mean daytime air, and of its mean nightly least, against the first option [K]. */
   readonly airDayChange: number;
   readonly airNightChange: number;
   readonly price: number;

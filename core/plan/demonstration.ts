@@ -144,7 +144,7 @@ const description = {
       lamps: [
         {
           id: 'tubes',
-          name: 'Two LED tubes',
+          name: 'LED tube',
           technology: 'led-older',
           watts: 14,
           efficacy: 1.6,

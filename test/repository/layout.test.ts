@@ -17,8 +17,7 @@ const allowedAtRoot = [
 
 /** Folders whose names begin an absolute path on somebody's machine, and a user's home on Windows. */
 const machinePath = /(^|[\s"'`(=])(\/(work|tmp|home|root|Users|farm)\/[A-Za-z]|[A-Z]:\\Users\\)/m;
-const privateHost =
-  /https?:\/\/(10\.|192\.168\.|[\w.-]*(registry|verdaccio|artifactory|nexus)[\w.-]*)/i;
+const privateHost = /https?:\/\/(10\.|192\.168\.|[\w.-]*(registry|verdaccio|artifactory|nexus)[\w.-]*)/i;
 
 describe('tracked files', () => {
   test('the root holds what is fixed and tool configuration only', (context) => {

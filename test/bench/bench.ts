@@ -1,22 +1,24 @@
 /**
- * `npm run bench`: one line a figure, with its target and whether it is met; exit code 1 where one is missed.
- * `npm run bench -- --no-browser` leaves out the slider.
+ * `npm run bench`: one line a figure, with its target and whether it is met; exit code 1 where one is missed or,
+ * for want of a browser, not measured. `npm run bench -- --no-browser` leaves out the slider and is not held to it.
  */
 import { allMet, table } from './figures.ts';
 import { placeYearFigures } from './place-year.ts';
 import { sliderFigures } from './slider.ts';
 
 const figures = placeYearFigures();
+let allMeasured = true;
 console.log(table(figures));
 if (process.argv.includes('--no-browser')) {
   console.log('slider to painted sheet: left out, as asked');
 } else {
   const slider = await sliderFigures();
   if (typeof slider === 'string') {
+    allMeasured = false;
     console.log(`slider to painted sheet: not measured, ${slider}`);
   } else {
     console.log(table(slider));
     figures.push(...slider);
   }
 }
-process.exitCode = allMet(figures) ? 0 : 1;
+process.exitCode = allMeasured && allMet(figures) ? 0 : 1;

@@ -1,4 +1,6 @@
 import type { CheapAct, NightInput, NightResult, Plan, PlaceNight } from '../../core/index.ts';
+import { formatTemperatureChange } from '../state/units.ts';
+import type { UnitPreferences } from '../state/units.ts';
 
 /** The three plain choices for the sky, with the oktas each stands for and the oktas that read as it. */
 export const cloudChoices = [
@@ -6,6 +8,9 @@ export const cloudChoices = [
   { id: 'broken', words: 'Half cloudy', oktas: 4, from: 3, to: 6 },
   { id: 'overcast', words: 'Overcast', oktas: 8, from: 7, to: 8 },
 ] as const;
+
+/** What a line of a night chart shows; the band is between the milder and the colder forecast. */
+export type NightLineKind = 'air' | 'unheated' | 'leaf' | 'outdoor' | 'band' | 'limit';
 
 /** The civil date at the site [ISO 8601] at an instant. */
 export function dateAt(ms: number, timeZone: string): string {
@@ -28,6 +33,16 @@ export function clockAt(ms: number, timeZone: string): string {
 export function firstNight(plan: Plan, dateISO: string): NightInput {
   const low = plan.climate.kind === 'normals' ? plan.climate.typicalLow : -5;
   return { dateISO, duskTemperature: low + 8, low, cloudOktas: 1, wind: 1, band: 2 };
+}
+
+/** What the low is of, and what the site's frost hollow [K] does to it; a site above the cold air has one below nothing. */
+export function lowHint(frostHollow: number, units: UnitPreferences): string {
+  const whose = 'As the station or the forecast has it.';
+  if (frostHollow === 0) return whose;
+  const hollow = formatTemperatureChange(Math.abs(frostHollow), units).replace('+', '');
+  return frostHollow > 0
+    ? `${whose} Your frost hollow, up to ${hollow} on a clear, still night, is taken off it for you.`
+    : `${whose} Your slope above the cold air, up to ${hollow} on a clear, still night, is added for you.`;
 }
 
 /** Why the engine cannot work with a forecast, in words; null where it can. */

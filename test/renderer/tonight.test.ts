@@ -10,6 +10,7 @@ import {
   heaterWords,
   hourSteps,
   limitLines,
+  lowHint,
   nightExtent,
   nightProblem,
   nightSummary,
@@ -159,5 +160,21 @@ describe('the chart', () => {
       { limit: 1, names: 'Two lemons in tubs' },
       { limit: -1, names: 'Echeverias, Spare echeverias' },
     ]);
+  });
+});
+
+describe('the hint at the forecast low', () => {
+  const metric = { temperature: 'C', length: 'm' } as const;
+  const plain = (kelvin: number, temperature: 'C' | 'F') =>
+    lowHint(kelvin, { ...metric, temperature }).replaceAll('\u00a0', ' ');
+  it('says whose low it is, and nothing of a hollow where there is none', () => {
+    expect(plain(0, 'C')).toBe('As the station or the forecast has it.');
+  });
+  it('says what the frost hollow takes off, in the units of the reader', () => {
+    expect(plain(1.5, 'C')).toContain('frost hollow, up to 1.5 °C on a clear, still night, is taken off');
+    expect(plain(1.5, 'F')).toContain('frost hollow, up to 2.7 °F on a clear, still night, is taken off');
+  });
+  it('says what a slope adds', () => {
+    expect(plain(-2, 'C')).toContain('slope above the cold air, up to 2.0 °C');
   });
 });

@@ -4,7 +4,7 @@ import { doseOf, harmKinds } from '../marks/notches.ts';
 import type { HarmKind } from '../marks/notches.ts';
 import { formatDay, formatDays } from './time.ts';
 
-/** What the plants of a state do, after a name in the plural. */
+/** What the plants of a state do, after a name and `will`, which suits one plant, a genus and many alike. */
 const doing: Record<string, string> = {
   growing: 'keep growing',
   slow: 'grow slowly',
@@ -70,7 +70,7 @@ export function verdict(place: PlaceSeason, plan: Plan, season: SeasonResult): V
     const main = mainWinterState(lot, season);
     const share = main.days / main.of;
     const span = share > 0.85 ? 'all winter' : `for ${formatDays(main.days)}`;
-    const phrase = `${doing[plantStates[main.code].id]} ${span}`;
+    const phrase = `will ${doing[plantStates[main.code].id]} ${span}`;
     byDoing.set(phrase, [...(byDoing.get(phrase) ?? []), nameOf(lot.lotId)]);
   }
   const words = [...byDoing].map(([phrase, names]) => `${listed(names)} ${phrase}`).join('; ');

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { demonstrationPlan, plantStates, runSeason, weatherFromPlan } from '../../core/index.ts';
 import { barsPath, ribbonPaths, runsOf } from '../../renderer/sheet/paths.ts';
 import {
   endDayOf,
@@ -8,6 +9,7 @@ import {
   weekOf,
   weeksInSeason,
 } from '../../renderer/sheet/time.ts';
+import { verdict } from '../../renderer/sheet/words.ts';
 import { mainCode, weeklyLeast, weeklyMean, weeklyMost, weeklySum } from '../../renderer/sheet/weekly.ts';
 
 const days = Float64Array.from({ length: 365 }, (_, day) => day);
@@ -75,5 +77,34 @@ describe('light bars', () => {
     const path = barsPath(sun, lamp, 365, (value) => 100 - value * 10);
     expect(path.match(/M/g)).toHaveLength(1);
     expect(path).toMatch(/^M0\.8 60\.0V30\.0/);
+  });
+});
+
+describe('the words of a place', () => {
+  const plan = {
+    ...demonstrationPlan,
+    places: demonstrationPlan.places.filter((place) => place.id === 'bright-tent'),
+    lots: demonstrationPlan.lots
+      .filter((lot) => lot.place === 'bright-tent')
+      .map((lot) => (lot.id === 'echeverias' ? { ...lot, name: 'Echeveria' } : lot)),
+  };
+  const weather = weatherFromPlan(plan);
+  if (weather === null) throw new Error('expected the demonstration plan to carry monthly normals');
+  const season = runSeason(plan, weather);
+  const growing = new Uint8Array(365).fill(plantStates.findIndex((state) => state.id === 'growing'));
+  const wordsFor = (ids: readonly string[]) => {
+    const lots = season.places[0].lots.filter((lot) => ids.includes(lot.lotId));
+    const place = { ...season.places[0], lots: lots.map((lot) => ({ ...lot, state: growing })) };
+    return verdict(place, plan, season).words;
+  };
+
+  it('suit the name of a genus as well as a plural', () => {
+    expect(wordsFor(['echeverias'])).toBe('Echeveria will keep growing all winter.');
+    expect(wordsFor(['aeoniums'])).toBe('Aeoniums will keep growing all winter.');
+    expect(wordsFor(['echeverias', 'aeoniums'])).toBe('Echeveria and Aeoniums will keep growing all winter.');
+  });
+
+  it('say that nothing stands where no lot does', () => {
+    expect(wordsFor([])).toBe('Nothing stands here yet.');
   });
 });

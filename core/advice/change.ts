@@ -45,10 +45,23 @@ function suggested(power: number): Heater {
     : { ...suggestedHeater, power };
 }
 
-/** The first heater set to `setPoint` day and night; a suggested one where there is none. */
+/** Index of the air heater with the highest night set point, the one that holds the place; the first where all are mats. */
+export function mainHeater(heaters: readonly Heater[]): number {
+  let at = 0;
+  heaters.forEach((heater, index) => {
+    const better = heaters[at].kind === 'heat-mat' || heater.setPointNight > heaters[at].setPointNight;
+    if (heater.kind !== 'heat-mat' && better) at = index;
+  });
+  return at;
+}
+
+/** The main heater set to `setPoint` by night, and by day at least (or at most, going down) that; a suggested one where there is none. */
 function withSetPoint(heaters: readonly Heater[], setPoint: number, power = suggestedHeater.power): Heater[] {
   const list = heaters.length > 0 ? [...heaters] : [suggested(power)];
-  list[0] = { ...list[0], setPointDay: setPoint, setPointNight: setPoint };
+  const at = mainHeater(list);
+  const { setPointDay, setPointNight } = list[at];
+  const day = setPoint >= setPointNight ? Math.max(setPointDay, setPoint) : Math.min(setPointDay, setPoint);
+  list[at] = { ...list[at], setPointDay: day, setPointNight: setPoint };
   return list;
 }
 

@@ -3,7 +3,7 @@ import type { Lamp } from '../plan/equipment.ts';
 import { spanHours } from '../cost/index.ts';
 import type { Tariff } from '../plan/schema.ts';
 import type { LeverId, PlanChange } from './result.ts';
-import { shiftClock } from './change.ts';
+import { mainHeater, shiftClock } from './change.ts';
 
 /**
  * One lever of one place: a grid of settings in the order "least change first", each with its change,
@@ -41,9 +41,10 @@ const heaterCaution =
 /** All levers of a place that lead up (towards warmth and light) or down (towards a cool rest). */
 export function leversOf(place: Place, tariff: Tariff, coverArea: number, direction: 'up' | 'down'): Lever[] {
   const levers: Lever[] = [];
-  const lamp = place.lamps[0];
-  if (lamp !== undefined) levers.push(lampHours(place, lamp, tariff, direction));
-  if (direction === 'up' || lamp !== undefined) levers.push(lampPower(place, lamp, direction));
+  place.lamps.forEach((lamp, index) => {
+    levers.push(lampHours(place, lamp, index, tariff, direction), lampPower(place, lamp, index, direction));
+  });
+  if (direction === 'up' && place.lamps.length === 0) levers.push(lampPower(place, undefined, 0, direction));
   levers.push(setPoint(place, direction));
   if (direction === 'up' && place.lining === null && hasGlazing(place)) levers.push(lining(place, coverArea));
   if (direction === 'up' && place.shape.kind !== 'window-bay') levers.push(fleece(place));
@@ -55,7 +56,7 @@ function hasGlazing(place: Place): boolean {
 }
 
 /** Hours a day in half-hour steps, to 18 h up or 0.5 h down; the day is stretched at its end, then at its beginning. */
-function lampHours(place: Place, lamp: Lamp, tariff: Tariff, direction: 'up' | 'down'): Lever {
+function lampHours(place: Place, lamp: Lamp, index: number, tariff: Tariff, direction: 'up' | 'down'): Lever {
   const now = spanHours(lamp.on, lamp.off, tariff).total;
   const step = direction === 'up' ? 0.5 : -0.5;
   const settings: LeverSetting[] = [];
@@ -68,7 +69,7 @@ function lampHours(place: Place, lamp: Lamp, tariff: Tariff, direction: 'up' | '
       purchase: 0,
       change: {
         placeId: place.id,
-        lampIndex: 0,
+        lampIndex: index,
         lamp: { on: shiftClock(lamp.on, later - extra), off: shiftClock(lamp.off, later) },
       },
     });
@@ -104,7 +105,7 @@ const addedLamp: Omit<Lamp, 'watts'> = {
 const lampPricePerWatt = 1.5;
 
 /** Watts at the plug in steps of 5 W: the lamp there is made stronger or weaker, or one is hung where none is. */
-function lampPower(place: Place, lamp: Lamp | undefined, direction: 'up' | 'down'): Lever {
+function lampPower(place: Place, lamp: Lamp | undefined, index: number, direction: 'up' | 'down'): Lever {
   const now = lamp === undefined ? 0 : lamp.watts * lamp.count * lamp.dimming;
   const settings: LeverSetting[] = [];
   const step = direction === 'up' ? 5 : -5;
@@ -117,8 +118,8 @@ function lampPower(place: Place, lamp: Lamp | undefined, direction: 'up' | 'down
       lamp === undefined
         ? { placeId: place.id, addLamp: { ...addedLamp, watts, price: purchase } }
         : inReach && watts / full >= 0.1
-          ? { placeId: place.id, lampIndex: 0, lamp: { dimming: watts / full } }
-          : { placeId: place.id, lampIndex: 0, lamp: { dimming: 1, watts: watts / lamp.count } };
+          ? { placeId: place.id, lampIndex: index, lamp: { dimming: watts / full } }
+          : { placeId: place.id, lampIndex: index, lamp: { dimming: 1, watts: watts / lamp.count } };
     const words =
       lamp === undefined
         ? `Hang an LED panel of ${watts} W, 12 h a day`
@@ -146,7 +147,7 @@ function boughtHeater(place: Place): { power: number; words: string; price: numb
 
 /** Set point in half kelvin, to 22 °C up or 0 °C down; a fan heater is bought where there is none. */
 function setPoint(place: Place, direction: 'up' | 'down'): Lever {
-  const heater = place.heaters[0];
+  const heater = place.heaters[mainHeater(place.heaters)];
   const settings: LeverSetting[] = [];
   const now = heater === undefined ? -1 : heater.setPointNight;
   const step = direction === 'up' ? 0.5 : -0.5;

@@ -60,7 +60,7 @@ export function buildNetwork(place: Place, site: PlanSite, pressure: number): Ne
   const water = waterStores(place);
   capacity[WATER] = water.capacity;
   contents(place, fabric.floorArea, water.area, fixed, radiant);
-  const wallBehind = wallLinks(place, massive, capacity, fixed);
+  const wall = wallLinks(place, massive, capacity, fixed);
   const ground = groundLinks(place, fabric, raised, fixed);
   const fixedFleece = fixed.slice();
   const radiantFleece = radiant.slice();
@@ -82,7 +82,7 @@ export function buildNetwork(place: Place, site: PlanSite, pressure: number): Ne
     radiant,
     radiantFleece,
     ...ground,
-    wallBehind,
+    ...wall,
     wallBehindRoom: place.shape.kind === 'lean-to' && place.shape.wall.behind === 'room',
     roomAir: openArea * openExchange,
     roomRadiant: openArea,
@@ -222,16 +222,14 @@ function canopy(area: number, fixed: Float64Array, air: number): void {
   link(fixed, POTS, air, potFaces * contentsConvection * area);
 }
 
-/** The back wall of a lean-to as one node of its own; its inner face is eliminated by star–delta. Returns the conductance behind it. */
+/** The back wall of a lean-to as one node of its own; its inner face is eliminated by star–delta. Returns its conductances to what is behind and to the inside. */
 function wallLinks(
   place: Place,
   wall: Surface | undefined,
   capacity: Float64Array,
   fixed: Float64Array,
-): number {
-  if (wall === undefined || place.shape.kind !== 'lean-to') {
-    return 0;
-  }
+): { wallBehind: number; wallFront: number } {
+  if (wall === undefined || place.shape.kind !== 'lean-to') return { wallBehind: 0, wallFront: 0 };
   const { half, capacity: store } = backWall(place.shape);
   const convection = 2.5 * wall.area;
   const radiation = wallRadiation * wall.area;
@@ -242,7 +240,7 @@ function wallLinks(
   link(fixed, STAR, AIR, (convection * radiation) / sum);
   capacity[WALL] = store * wall.area;
   const film = place.shape.wall.behind === 'room' ? 7.7 : 25;
-  return wall.area / (half + 1 / film);
+  return { wallBehind: wall.area / (half + 1 / film), wallFront: wall.area / (half + 1 / 7.7) };
 }
 
 /**
@@ -261,8 +259,10 @@ function groundLinks(place: Place, fabric: Enclosure, raised: boolean, fixed: Fl
   link(fixed, FLOOR, SUBSOIL, floorArea / between);
   const whole = groundFloorConductance(floorArea, perimeter, 0.1, ground);
   const left = floorArea / whole - 0.17 - between;
-  const deepGround = (floorArea * ground) / (undisturbedDepth - floor.top - subsoilThickness / 2);
-  const edge = Math.max(0, floorArea / Math.max(0.05, left) - deepGround);
+  const rest = floorArea / Math.max(0.05, left);
+  const below = (floorArea * ground) / (undisturbedDepth - floor.top - subsoilThickness / 2);
+  const deepGround = Math.min(below, rest);
+  const edge = rest - deepGround;
   return { deepGround, edge, groundConductance: whole };
 }
 

@@ -60,7 +60,7 @@ export function openVents(network: Network, state: HeatState, drive: Drive, dens
     state.vent = exchange(state, network.size, most * airHeat, outside, network.ventOpenAt, network.ventBand);
     flow += most * state.vent;
   }
-  if (network.fanFlow > 0 && state.right[AIR] > network.fanOnAt) {
+  if (drive.powered && network.fanFlow > 0 && state.right[AIR] > network.fanOnAt) {
     const most = (density * network.fanFlow) / 3600;
     state.fan = exchange(state, network.size, most * airHeat, outside, network.fanOnAt, network.fanBand);
     flow += most * state.fan;
@@ -103,7 +103,7 @@ export function holdTemperature(
   for (let h = 0; h < network.heaters.length; h++) {
     const heater = network.heaters[h];
     state.heaterPower[h] = 0;
-    if (!drive.powered) continue;
+    if (!drive.powered && heater.fuel === 'electricity') continue;
     const target = drive.night ? heater.night : heater.day;
     const node = heater.mat ? POTS : AIR;
     const need = target - state.right[node];

@@ -26,6 +26,7 @@ export function handbookLoss(
   inside: number,
   outside: number,
   room: number | null,
+  groundOutside = outside,
 ): HandbookSum {
   let fabric = 0;
   let toRoom = network.roomAir;
@@ -39,12 +40,15 @@ export function handbookLoss(
   const leak = 0.33 * network.leakageClosed * network.volume;
   const air = network.leakageFromRoom ? 0 : leak;
   if (network.leakageFromRoom) toRoom += leak;
-  if (network.wallBehindRoom) toRoom += network.wallBehind / 2;
-  else fabric += network.wallBehind / 2;
+  const wall = network.wallBehind > 0 ? 1 / (1 / network.wallBehind + 1 / network.wallFront) : 0;
+  if (network.wallBehindRoom) toRoom += wall;
+  else fabric += wall;
   const difference = inside - outside;
   const roomDifference = room === null ? 0 : inside - room;
   const loss =
-    (fabric + air + groundConductance) * difference + (room === null ? 0 : toRoom * roomDifference);
+    (fabric + air) * difference +
+    groundConductance * (inside - groundOutside) +
+    (room === null ? 0 : toRoom * roomDifference);
   return {
     fabric,
     air,
@@ -75,6 +79,7 @@ export function steadyPower(network: Network, inside: number, conditions: Steady
     power: 1e9,
     day: inside,
     night: inside,
+    swing: 0,
     mat: false,
     fuel: 'electricity',
     vapour: 0,

@@ -13,6 +13,7 @@ export function heaterNumbers(heaters: readonly Heater[]): HeaterNumbers[] {
       power: heater.power,
       day: heater.setPointDay + heater.differential / 2,
       night: heater.setPointNight + heater.differential / 2,
+      swing: heater.differential / 2,
       mat: heater.kind === 'heat-mat',
       fuel: fuelOf(heater),
       vapour: vapourOf(heater),

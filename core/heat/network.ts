@@ -48,6 +48,8 @@ export interface Network {
   /** Whole floor by ISO 13370 [W K⁻¹], for the handbook sum; 0 for a raised floor. */
   readonly groundConductance: number;
   readonly wallBehind: number;
+  /** Back wall's middle to the inside, films in one [W K⁻¹], for the handbook sum. */
+  readonly wallFront: number;
   readonly wallBehindRoom: boolean;
   readonly roomAir: number;
   readonly roomRadiant: number;
@@ -79,8 +81,10 @@ export interface Network {
 export interface HeaterNumbers {
   readonly name: string;
   readonly power: number;
+  /** Mean the thermostat holds by day and by night, and how far below it switches on [°C, °C, K]. */
   readonly day: number;
   readonly night: number;
+  readonly swing: number;
   readonly mat: boolean;
   readonly fuel: 'electricity' | 'propane' | 'paraffin';
   /** Water vapour given per joule of heat [kg J⁻¹]. */

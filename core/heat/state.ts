@@ -22,6 +22,8 @@ export interface Drive {
   sunPots: number;
   sunFloor: number;
   sunWall: number;
+  /** Sun and lamp light held back by a fleece and taken up by it [W]; 0 where none is laid. */
+  onFleece: number;
   /** Lamp and fan heat to the air, to leaves and to pots [W]. */
   lampAir: number;
   lampLeaf: number;
@@ -31,7 +33,7 @@ export interface Drive {
   fleeceLaid: boolean;
   night: boolean;
   wetness: number;
-  /** Heaters have power. */
+  /** There is mains power: electric heaters and fans run. Flames burn without. */
   powered: boolean;
 }
 
@@ -124,6 +126,7 @@ export function emptyDrive(network: Network, seconds: number): Drive {
     sunPots: 0,
     sunFloor: 0,
     sunWall: 0,
+    onFleece: 0,
     lampAir: 0,
     lampLeaf: 0,
     lampPots: 0,

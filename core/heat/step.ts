@@ -1,4 +1,16 @@
-import { AIR, FLOOR, LEAF, POTS, STAR, SUBSOIL, WALL, kelvin, nodeCount, stefanBoltzmann } from './nodes.ts';
+import {
+  AIR,
+  FLEECE,
+  FLOOR,
+  LEAF,
+  POTS,
+  STAR,
+  SUBSOIL,
+  WALL,
+  kelvin,
+  nodeCount,
+  stefanBoltzmann,
+} from './nodes.ts';
 import type { Network } from './network.ts';
 import type { Drive, HeatState } from './state.ts';
 import { airDensity, airHeat, leakageFactor } from './air.ts';
@@ -43,6 +55,7 @@ export function stepHeat(network: Network, state: HeatState, drive: Drive): void
   right[POTS] += drive.sunPots + drive.lampPots - state.evaporation;
   right[FLOOR] += drive.sunFloor - state.floorEvaporation;
   if (size > WALL) right[WALL] += drive.sunWall;
+  if (size > FLEECE) right[FLEECE] += drive.onFleece;
   const evaporated = state.evaporation + state.floorEvaporation;
   factor(matrix, size);
   solve(matrix, right, size);

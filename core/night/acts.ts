@@ -1,8 +1,8 @@
 import type { Place } from '../plan/schema.ts';
-import { dailyCost, heatPrice } from '../cost/index.ts';
+import { heatPrice } from '../cost/index.ts';
 import type { CheapAct } from './result.ts';
 import { buildNetwork } from '../heat/index.ts';
-import { changedTonight, leastOf, runTrace } from './place-night.ts';
+import { changedTonight, leastOf, nightCost, runTrace } from './place-night.ts';
 import type { NightSetting } from './place-night.ts';
 
 /** A canister of warm water: litres and temperature [°C] of a hot tap (common practice, no source). */
@@ -46,11 +46,19 @@ export function cheapActs(setting: NightSetting, least: number): CheapAct[] {
       cost: canisterHeat * heatPrice('electricity', tariff, tariff.dayPrice),
     });
   }
-  const lamp = place.lamps[0];
+  const [lamp, ...others] = place.lamps;
   if (lamp !== undefined) {
-    const on = { ...lamp, on: '20:00', off: '08:00' };
-    const cost = dailyCost(lamp.watts * lamp.count * lamp.dimming, on.on, on.off, tariff);
-    tryPlace('lamp-at-night', 'Run the lamp from 20:00 to 08:00 tonight', { ...place, lamps: [on] }, cost);
+    const lit = changedTonight(setting, {
+      ...place,
+      lamps: [{ ...lamp, on: '20:00', off: '08:00' }, ...others],
+    });
+    const trace = runTrace(lit);
+    acts.push({
+      id: 'lamp-at-night',
+      words: `Burn the ${lamp.name} all night; the plants then have no dark tonight`,
+      kelvin: leastOf(trace.leaf).value - least,
+      cost: nightCost(lit, trace).cost - nightCost(setting, runTrace(setting)).cost,
+    });
   }
   if (place.heaters.length === 0 && place.room === null) {
     const network = { ...setting.run.network, heaters: [smallHeater] };
@@ -72,6 +80,7 @@ const smallHeater = {
   power: 500,
   day: 3,
   night: 3,
+  swing: 0,
   mat: false,
   fuel: 'electricity',
   vapour: 0,

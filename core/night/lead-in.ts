@@ -1,5 +1,5 @@
 import type { Place } from '../plan/schema.ts';
-import { emptyDrive, initialState, stepHeat } from '../heat/index.ts';
+import { emptyDrive, initialState, saturationRatio, stepHeat } from '../heat/index.ts';
 import type { HeatState, Network } from '../heat/index.ts';
 import { lampRuns, preparePlaceRun, roomTemperatures, setDrive } from '../season/index.ts';
 import type { SiteYear } from '../season/index.ts';
@@ -46,6 +46,8 @@ export function leadIn(place: Place, lead: LeadIn, network: Network, wetness: nu
     drive.outdoor += share * shift;
     drive.sky += share * shift;
     if (place.room === null) drive.room = drive.outdoor;
+    if (network.groundConductance === 0) drive.deepGround = drive.room;
+    drive.humidity = Math.min(drive.humidity, saturationRatio(drive.outdoor, network.pressure));
     stepHeat(network, state, drive);
   }
   return state;

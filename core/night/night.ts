@@ -1,7 +1,6 @@
 import type { Place, Plan } from '../plan/schema.ts';
 import type { WeatherYear } from '../weather/index.ts';
 import { nightWeather } from '../weather/index.ts';
-import { heatPrice } from '../cost/index.ts';
 import { standardPressure } from '../heat/index.ts';
 import {
   clockOf,
@@ -16,7 +15,7 @@ import {
 import type { SeasonCache, SeasonResult, SiteYear } from '../season/index.ts';
 import { weatherFromPlan } from '../season/weather-from-plan.ts';
 import { cheapActs } from './acts.ts';
-import { coldLimits, leastOf, runTrace, settle, shiftedNight } from './place-night.ts';
+import { coldLimits, leastOf, nightCost, runTrace, settle, shiftedNight } from './place-night.ts';
 import type { NightSetting, NightTrace } from './place-night.ts';
 import type { LeadIn } from './lead-in.ts';
 import type { NightInput, NightLot, NightResult, PlaceNight } from './result.ts';
@@ -137,10 +136,12 @@ function placeNight(
     margin: leaf.value - limits[index],
   }));
   const margin = worstMargin(lots);
-  const verdict = verdictOf(margin);
+  const cold = runTrace(shiftedNight(setting, -input.band));
+  const coldMargin = lots.length === 0 ? null : leastOf(cold.leaf).value - Math.max(...limits);
+  const verdict = verdictOf(margin, coldMargin);
   const heated = trace.power.some((watts) => watts > 0);
-  const failsAtMs =
-    trace.shortAt < 0 ? null : night.steps.startMs + trace.shortAt * nightStepMinutes * 60_000;
+  const failsAt = lots.length === 0 ? -1 : firstHarm(trace, Math.max(...limits), setting);
+  const failsAtMs = failsAt < 0 ? null : night.steps.startMs + failsAt * nightStepMinutes * 60_000;
   const worst = lots.reduce<NightLot | null>(
     (found, lot) => (found === null || lot.margin < found.margin ? lot : found),
     null,
@@ -151,7 +152,7 @@ function placeNight(
     leaf: trace.leaf,
     airUnheated: unheated.air,
     heaterPower: trace.power,
-    airColdForecast: runTrace(shiftedNight(setting, -input.band)).air,
+    airColdForecast: cold.air,
     airWarmForecast: runTrace(shiftedNight(setting, input.band)).air,
     least: least.value,
     leastMs: night.steps.startMs + least.at * nightStepMinutes * 60_000,
@@ -161,19 +162,27 @@ function placeNight(
     powerNeeded: powerNeeded(setting, limits),
     powerThere: setting.run.network.heaters.reduce((sum, heater) => sum + heater.power, 0),
     failsAtMs,
-    ...costOf(setting, trace),
+    ...nightCost(setting, trace),
     hoursToHarm: hoursToHarm(setting, limits),
     acts: setting.lots.length === 0 ? [] : cheapActs(setting, leaf.value),
     verdict,
     words: nightWords(verdict, {
       margin,
       empty: lots.length === 0,
-      failsAt: trace.shortAt < 0 ? null : clockWords(night.clock.civil[trace.shortAt]),
+      failsAt: failsAt < 0 ? null : clockWords(night.clock.civil[failsAt]),
+      band: input.band,
       heated,
       lotName: plan.lots.find((lot) => lot.id === worst?.lotId)?.name ?? '',
       leastAt: clockWords(night.clock.civil[leaf.at]),
     }),
   };
+}
+
+/** First step at which a leaf is below the neediest limit although every heater gives all it has, −1 where it holds or there is none. */
+function firstHarm(trace: NightTrace, limit: number, setting: NightSetting): number {
+  const there = setting.run.network.heaters.reduce((sum, heater) => sum + heater.power, 0);
+  if (there <= 0) return -1;
+  return trace.leaf.findIndex((leaf, k) => leaf < limit && trace.power[k] >= there * 0.999);
 }
 
 /** Margin kept over the neediest limit when the needed power is asked for [K]. */
@@ -193,6 +202,7 @@ function powerNeeded(setting: NightSetting, limits: readonly number[]): number {
             power: unlimited,
             day: setPoint,
             night: setPoint,
+            swing: 0,
             mat: false,
             fuel: 'electricity',
             vapour: 0,
@@ -209,27 +219,6 @@ function powerNeeded(setting: NightSetting, limits: readonly number[]): number {
     trace = withSetPoint(setPoint);
   }
   return Math.max(...trace.power.subarray(1));
-}
-
-/** Heat given [kWh] and what the night costs: each heater at the price of its fuel, lamps and fan. */
-function costOf(setting: NightSetting, trace: NightTrace): { heaterKwh: number; cost: number } {
-  const { power, byHeater, fan } = trace;
-  const { night, plan, run } = setting;
-  const hours = nightStepMinutes / 60;
-  let kwh = 0;
-  let cost = 0;
-  for (let k = 0; k < power.length; k++) {
-    kwh += (power[k] * hours) / 1000;
-    run.network.heaters.forEach((heater, h) => {
-      const energy = (byHeater[h * power.length + k] * hours) / 1000;
-      cost += energy * heatPrice(heater.fuel, plan.tariff, night.clock.price[k]);
-    });
-    cost += ((fan[k] * run.network.fanWatts * hours) / 1000) * night.clock.price[k];
-    for (let l = 0; l < run.lamps.length; l++) {
-      if (run.lampFlags[l][k] === 1) cost += ((run.lamps[l].watts * hours) / 1000) * night.clock.price[k];
-    }
-  }
-  return { heaterKwh: kwh, cost };
 }
 
 /** Hours from a power cut at 22:00 civil time until the first lot is below its limit; null where none is by morning. */

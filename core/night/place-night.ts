@@ -1,4 +1,5 @@
 import type { Lot, Place, Plan } from '../plan/schema.ts';
+import { heatPrice } from '../cost/index.ts';
 import { groupNumbers, plantGroup } from '../plan/groups.ts';
 import { AIR, LEAF, WATER, emptyDrive, initialState, stepHeat } from '../heat/index.ts';
 import type { HeatState, Network } from '../heat/index.ts';
@@ -32,8 +33,6 @@ export interface NightTrace {
   readonly power: Float64Array;
   readonly byHeater: Float64Array;
   readonly fan: Float64Array;
-  /** Electric or fuel cost so far is summed by the caller; first step at which the heaters were not enough, or −1. */
-  readonly shortAt: number;
 }
 
 /** Network, drives and state at dusk of a place. */
@@ -55,9 +54,16 @@ export function shiftedNight(setting: NightSetting, shift: number): NightSetting
   return { ...setting, night: shifted(setting.night, shift) };
 }
 
+/** A night asks for the lowest air, so thermostats hold the temperature at which they switch on, not their mean. */
 function nightRun(place: Place, night: SiteYear, light: PlaceLight, wetness: number): PlaceRun {
   const room = roomTemperatures(place.room, night.clock);
-  return preparePlaceRun(place, night, light, lampRuns(place), room, wetness);
+  const run = preparePlaceRun(place, night, light, lampRuns(place), room, wetness);
+  const heaters = run.network.heaters.map((heater) => ({
+    ...heater,
+    day: heater.day - heater.swing,
+    night: heater.night - heater.swing,
+  }));
+  return { ...run, network: { ...run.network, heaters } };
 }
 
 /** The same night with the outdoor air and the sky warmer or colder by `shift` [K]. */
@@ -93,7 +99,6 @@ export function runTrace(setting: NightSetting, options: NightRunOptions = {}): 
     power: new Float64Array(n),
     byHeater: new Float64Array(n * network.heaters.length),
     fan: new Float64Array(n),
-    shortAt: -1,
   };
   for (let k = 0; k < n; k++) {
     setDrive(drive, run, night, k, state);
@@ -107,7 +112,6 @@ export function runTrace(setting: NightSetting, options: NightRunOptions = {}): 
       trace.power[k] += state.heaterPower[h];
       trace.byHeater[h * n + k] = state.heaterPower[h];
     }
-    if (state.short && trace.shortAt < 0) trace.shortAt = k;
   }
   return trace;
 }
@@ -148,4 +152,25 @@ export function leastOf(values: Float64Array): { value: number; at: number } {
   let at = 0;
   for (let k = 1; k < values.length; k++) if (values[k] < values[at]) at = k;
   return { value: values[at], at };
+}
+
+/** Heat given [kWh] and what the night costs: each heater at the price of its fuel, lamps and fan. */
+export function nightCost(setting: NightSetting, trace: NightTrace): { heaterKwh: number; cost: number } {
+  const { power, byHeater, fan } = trace;
+  const { night, plan, run } = setting;
+  const hours = night.steps.stepMinutes / 60;
+  let kwh = 0;
+  let cost = 0;
+  for (let k = 0; k < power.length; k++) {
+    kwh += (power[k] * hours) / 1000;
+    run.network.heaters.forEach((heater, h) => {
+      const energy = (byHeater[h * power.length + k] * hours) / 1000;
+      cost += energy * heatPrice(heater.fuel, plan.tariff, night.clock.price[k]);
+    });
+    cost += ((fan[k] * run.network.fanWatts * hours) / 1000) * night.clock.price[k];
+    for (let l = 0; l < run.lamps.length; l++) {
+      if (run.lampFlags[l][k] === 1) cost += ((run.lamps[l].watts * hours) / 1000) * night.clock.price[k];
+    }
+  }
+  return { heaterKwh: kwh, cost };
 }

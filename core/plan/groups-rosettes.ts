@@ -53,7 +53,8 @@ export const rosetteGroups: readonly PlantGroup[] = [
     ),
     inertiaDays: practice(7),
     waterDays: practice(12),
-    heatDose: heatDose(35, 4),
+    // 35 °C of daytime air; leaves under a lamp or sun run about 2 K warmer (computed in a lit tent).
+    heatDose: heatDose(37, 4),
     chill: null,
     wetColdBelow: practice(7),
     dryMonths: null,
@@ -65,7 +66,8 @@ export const rosetteGroups: readonly PlantGroup[] = [
     examples: 'A. arboreum, A. haworthii, A. tabuliforme',
     habit: 'winter',
     temperature: {
-      base: practice(4),
+      // Slow, not resting, in daytime air of 8–10 °C (common practice): cold rest then begins at a mean of 6.4 °C.
+      base: practice(0),
       optimumLow: derived(15, from.erwin),
       optimumHigh: derived(22, from.erwin),
       slow: derived(25, `${from.erwin}: slower at 28 than at 22 °C`),

@@ -13,9 +13,10 @@ function dayLengthHolds(group: GroupNumbers, photoperiod: number): boolean {
 }
 
 function slowLimit(mind: Mind, group: GroupNumbers): number {
-  const byTemperature = mind.warmth < optimumOf(group) ? code.limitedByCold : code.limitedByHeat;
+  const byTemperature =
+    !mind.closed && mind.warmth < optimumOf(group) ? code.limitedByCold : code.limitedByHeat;
   if (!mind.dull) return byTemperature;
-  if (!mind.cool && !mind.warm) return code.limitedByDark;
+  if (!mind.cool && !mind.warm && !mind.closed) return code.limitedByDark;
   const dimmer = lightResponse(group, mind.light) <= temperatureResponse(group, mind.warmth);
   return dimmer ? code.limitedByDark : byTemperature;
 }
@@ -53,6 +54,8 @@ export function marginKelvin(state: number, mind: Mind, group: GroupNumbers, at:
   }
   if (state === code.slow && mind.cool) return Math.max(0, at.coolSlowEnds - mind.warmth);
   if (state === code.slow && mind.warm) return Math.min(0, at.warmSlowEnds - mind.warmth);
+  if (state === code.slow && mind.closed)
+    return Math.min(0, -level.closingExcess(group, mind.warmth, mind.dayHigh) - level.closedEnds);
   return 0;
 }
 
@@ -85,6 +88,8 @@ export function becauseOf(state: number, mind: Mind, group: GroupNumbers, at: Th
     case code.stretching:
       return `${light} at a ${warmth}, which needs ${needed} to stay compact`;
     case code.slow:
+      if (!mind.dull && mind.closed && !mind.warm)
+        return `days up to ${figure(mind.dayHigh)} °C at the leaf with a ${warmth}: closed up against the heat`;
       return mind.dull ? `${light}, under the good ${figure(group.lightGood)}` : warmth;
     default:
       return `${warmth} with ${light}`;

@@ -13,6 +13,8 @@ export interface Mind {
   /** Exponential means of 24-h leaf temperature [°C] and of daily light [mol m⁻² d⁻¹]. */
   warmth: number;
   light: number;
+  /** Exponential mean of the day's highest leaf temperature [°C]. */
+  dayHigh: number;
   /** Share of moisture left in the mix, 0–1; 1 on a watered day. */
   moisture: number;
   /** Share of the dose that brings heat rest, 0–1, and days towards decline [d]. */
@@ -27,19 +29,28 @@ export interface Mind {
   dull: boolean;
   cool: boolean;
   warm: boolean;
+  /** Closed up against hot days: alive, little growth. */
+  closed: boolean;
   watered: boolean;
 }
 
 /**
- * A mind that has known nothing but `warmth` [°C] and `light` [mol m⁻² d⁻¹], with moist mix. Between its two
- * thresholds a switch stands on the side of the nearer one.
+ * A mind that has known nothing but `warmth` and days up to `dayHigh` [°C] and `light` [mol m⁻² d⁻¹], with moist
+ * mix. Between its two thresholds a switch stands on the side of the nearer one.
  */
-export function newMind(group: GroupNumbers, at: Thresholds, warmth: number, light: number): Mind {
+export function newMind(
+  group: GroupNumbers,
+  at: Thresholds,
+  warmth: number,
+  light: number,
+  dayHigh: number,
+): Mind {
   const under = (value: number, begins: number, ends: number) => value < (begins + ends) / 2;
   const share = light / level.lightNeeded(group, at, warmth);
   return {
     warmth,
     light,
+    dayHigh,
     moisture: 1,
     heat: 0,
     warmDays: 0,
@@ -52,6 +63,7 @@ export function newMind(group: GroupNumbers, at: Thresholds, warmth: number, lig
     dull: under(light / group.lightGood, level.goodEnds, level.goodBegins),
     cool: under(warmth, at.coolSlowBegins, at.coolSlowEnds),
     warm: under(-warmth, -at.warmSlowBegins, -at.warmSlowEnds),
+    closed: under(-level.closingExcess(group, warmth, dayHigh), 0, level.closedEnds),
     watered: true,
   };
 }
@@ -64,13 +76,22 @@ export function isDryMonth(group: GroupNumbers, month: number): boolean {
 }
 
 /** Temperature memory and its switches. A day at or below freezing counts as cold at once, whatever went before. */
-function liveWarmth(mind: Mind, group: GroupNumbers, at: Thresholds, meanLeaf: number): void {
+function liveWarmth(
+  mind: Mind,
+  group: GroupNumbers,
+  at: Thresholds,
+  meanLeaf: number,
+  mostLeaf: number,
+): void {
   mind.warmth += dayWeight(group.inertiaDays) * (meanLeaf - mind.warmth);
+  mind.dayHigh += dayWeight(group.inertiaDays) * (mostLeaf - mind.dayHigh);
   if (meanLeaf <= 0) mind.warmth = Math.min(mind.warmth, at.coldBegins - 1e-6);
   mind.cold = switchedBelow(mind.cold, mind.warmth, at.coldBegins, at.coldEnds);
   mind.hot = switchedBelow(mind.hot, -mind.warmth, -at.heatBegins, -at.heatEnds);
   mind.cool = switchedBelow(mind.cool, mind.warmth, at.coolSlowBegins, at.coolSlowEnds);
   mind.warm = switchedBelow(mind.warm, -mind.warmth, -at.warmSlowBegins, -at.warmSlowEnds);
+  const excess = level.closingExcess(group, mind.warmth, mind.dayHigh);
+  mind.closed = switchedBelow(mind.closed, -excess, 0, level.closedEnds);
 }
 
 /**
@@ -129,7 +150,7 @@ export function liveDay(
   watering: Watering,
   firstSeasonDay: number,
 ): void {
-  liveWarmth(mind, group, at, days.meanLeaf[day] as number);
+  liveWarmth(mind, group, at, days.meanLeaf[day] as number, days.mostLeaf[day] as number);
   liveHeat(mind, group, days, day);
   liveWater(mind, group, days.watered?.[day], watering, seasonMonth(firstSeasonDay + day));
   liveLight(mind, group, at, days.dailyLight[day] as number);
@@ -141,5 +162,5 @@ export function stateOf(mind: Mind, group: GroupNumbers): number {
   if (mind.hot || mind.heatDosed) return restingHeat;
   if (mind.dry) return restingDry;
   if (mind.short) return mind.dim && group.canRestDim > 0.5 ? restingDim : stretching;
-  return mind.dull || mind.cool || mind.warm ? slow : growing;
+  return mind.dull || mind.cool || mind.warm || mind.closed ? slow : growing;
 }

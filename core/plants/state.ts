@@ -71,7 +71,10 @@ function spinUp(
 ): Mind {
   const { spinUpDays, cyclic, watering, firstSeasonDay } = options;
   const week = Math.min(7, count);
-  const mind = newMind(group, at, meanOf(days.meanLeaf, week), meanOf(days.dailyLight, week));
+  const [warmth, light, high] = [days.meanLeaf, days.dailyLight, days.mostLeaf].map((values) =>
+    meanOf(values, week),
+  ) as [number, number, number];
+  const mind = newMind(group, at, warmth, light, high);
   const cycle = cyclic ? count : week;
   for (let back = spinUpDays; back > 0; back -= 1) {
     const day = ((-back % cycle) + cycle) % cycle;

@@ -21,6 +21,23 @@ export const dryBegins = 0.3;
 /** Nights must stay above this for a warm day to count towards heat rest [°C] (threshold collection, placeholder). */
 export const warmNight = 20;
 
+/**
+ * Kelvin under `hotDay` at which days begin to close a plant up, and the fall below that at which it opens again.
+ * Common practice, no source: echeverias close up above about 30 °C of daytime air and rest above 35; the 5 K between
+ * are taken for every group, and the 1 K for opening is a placeholder.
+ */
+export const closesUnderHotDay = 5;
+export const closedEnds = 1;
+
+/**
+ * Kelvin by which remembered days are too hot for a plant to stay open: above 0 it closes up and hardly grows. As with
+ * heat rest, hot middays count only where the mean of day and night is above the best band: cool nights make up for them.
+ * @param warmth remembered 24-h mean [°C leaf]; `dayHigh` the remembered highest of the day [°C leaf]
+ */
+export function closingExcess(group: GroupNumbers, warmth: number, dayHigh: number): number {
+  return Math.min(dayHigh - (group.hotDay - closesUnderHotDay), warmth - group.optimumHigh);
+}
+
 /** The temperatures and slopes that the state machine compares with, computed once a group [°C, 24-h mean]. */
 export interface Thresholds {
   readonly coldBegins: number;

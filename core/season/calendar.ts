@@ -10,8 +10,8 @@ export function seasonStartDay(latitude: number): number {
 }
 
 /** First and last day index of the half-year that is winter, counted from the season's first day (October to March, or April to September). */
-export function winterSpan(): { from: number; to: number } {
-  return { from: 61, to: 242 };
+export function winterSpan(latitude: number): { from: number; to: number } {
+  return latitude >= 0 ? { from: 61, to: 242 } : { from: 59, to: 241 };
 }
 
 /** ISO date of a day of the season whose first day begins at `startMs` (standard time, shifted by `offsetHours`). */

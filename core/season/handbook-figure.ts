@@ -21,11 +21,11 @@ export function handbookFigure(place: Place, plan: Plan, network: Network, year:
   const inside = setPoints.length > 0 ? Math.max(...setPoints) : frostFree;
   const outside = designLow(plan, year);
   const room = place.room === null ? null : roomNight(place, outside);
-  const sum = handbookLoss(network, network.groundConductance, inside, outside, room);
+  const sum = handbookLoss(network, network.groundConductance, inside, outside, room, year.ground.mean);
   const power = steadyPower(network, inside, {
     outdoor: outside,
     sky: outside - clearSkyDepression,
-    deepGround: year.ground.mean,
+    deepGround: network.groundConductance > 0 ? year.ground.mean : (room ?? outside),
     wind: designWind,
     room,
     fleeceLaid: place.fleece !== null,
@@ -45,7 +45,7 @@ export function handbookFigure(place: Place, plan: Plan, network: Network, year:
 
 /** The rare low of typed normals, or the least temperature of the file [°C]. */
 function designLow(plan: Plan, year: SiteYear): number {
-  if (plan.climate.kind === 'normals') return plan.climate.rareLow;
+  if (year.origin === 'normals' && plan.climate.kind === 'normals') return plan.climate.rareLow;
   return year.steps.dryBulb.reduce((least, value) => Math.min(least, value), Infinity);
 }
 

@@ -53,7 +53,7 @@ export class HeatLedger {
     flow[m + 1] = state.groundHeat;
     flow[m + 2] = state.roomHeat;
     flow[m + 3] = state.wallHeat;
-    const sun = drive.sunLeaf + drive.sunPots + drive.sunFloor + drive.sunWall;
+    const sun = drive.sunLeaf + drive.sunPots + drive.sunFloor + drive.sunWall + drive.onFleece;
     const lamps = drive.lampAir + drive.lampLeaf + drive.lampPots;
     let heaters = 0;
     for (let h = 0; h < network.heaters.length; h++) heaters += state.heaterPower[h];

@@ -107,7 +107,19 @@ export function setDrive(drive: Drive, run: PlaceRun, year: SiteYear, k: number,
   drive.night = clock.sunUp[k] === 0;
   drive.screenClosed = run.screenClosed !== null && run.screenClosed[k] === 1;
   drive.fleeceLaid = run.fleeceLaid !== null && run.fleeceLaid[k] === 1;
+  drive.onFleece = 0;
+  if (drive.fleeceLaid) shade(drive, light.fleeceShare);
   drive.wetness = run.wetness;
+}
+
+/** A fleece lets `share` of the light through to leaves and pots and takes up the rest itself. */
+function shade(drive: Drive, share: number): void {
+  const above = drive.sunLeaf + drive.sunPots + drive.lampLeaf + drive.lampPots;
+  drive.sunLeaf *= share;
+  drive.sunPots *= share;
+  drive.lampLeaf *= share;
+  drive.lampPots *= share;
+  drive.onFleece = above * (1 - share);
 }
 
 /** Humidity of a room: outdoors plus what people add, never above saturation; the last temperature's saturation is kept. */

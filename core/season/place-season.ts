@@ -67,6 +67,7 @@ export function runPlaceYear(
     leaf[index] = leafOf(state);
     reducer.temperatures(airOf(state), leaf[index], potsOf(state), lit);
     const underFleece = drive.fleeceLaid ? light.fleeceShare : 1;
+    ppfd *= underFleece;
     series.daylight[day] += light.benchPhotons[k] * underFleece * moles;
     series.lampLight[day] += ppfd * moles;
     if (ppfd > 0 || (seesDay && clock.twilight[k] === 1)) reducer.hours(series.photoperiod, day);

@@ -57,7 +57,7 @@ export function runSeason(
     placeSeason(plan, place, year, startDay, coldestNight, cache, outdoor),
   );
   const startMs = year.steps.startMs + startDay * 86_400_000;
-  const winter = winterSpan();
+  const winter = winterSpan(year.site.latitude);
   return {
     plan,
     planName: plan.name,

@@ -19,6 +19,8 @@ export interface SiteYear {
   readonly deepGround: Float64Array;
   readonly ground: GroundWave;
   readonly pressure: number;
+  /** Where the weather came from: a file's least temperature stands for its design low, typed normals have their own. */
+  readonly origin: WeatherYear['origin'];
   readonly notes: readonly string[];
 }
 
@@ -49,6 +51,7 @@ export function prepareSiteYear(
     humidity: humidityRatios(steps),
     deepGround,
     ground,
+    origin: weather.origin,
     pressure: standardPressure(site.elevation),
     notes: [...weather.notes, ...notes],
   };

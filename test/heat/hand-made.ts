@@ -50,6 +50,7 @@ export function oneNode(capacity: number, toRoom: number, changes: Partial<Netwo
     edge: 0,
     groundConductance: 0,
     wallBehind: 0,
+    wallFront: 0,
     wallBehindRoom: false,
     roomAir: toRoom,
     roomRadiant: 0,

@@ -41,8 +41,8 @@ export function lowHint(frostHollow: number, units: UnitPreferences): string {
   if (frostHollow === 0) return whose;
   const hollow = formatTemperatureChange(Math.abs(frostHollow), units).replace('+', '');
   return frostHollow > 0
-    ? `${whose} Your frost hollow, up to ${hollow} on a clear, still night, is taken off it for you.`
-    : `${whose} Your slope above the cold air, up to ${hollow} on a clear, still night, is added for you.`;
+    ? `${whose} Your frost hollow, up to ${hollow} on a clear, still night, comes off it.`
+    : `${whose} Your slope above the cold air, up to ${hollow} on a clear, still night, is added.`;
 }
 
 /** Why the engine cannot work with a forecast, in words; null where it can. */

@@ -171,8 +171,8 @@ describe('the hint at the forecast low', () => {
     expect(plain(0, 'C')).toBe('As the station or the forecast has it.');
   });
   it('says what the frost hollow takes off, in the units of the reader', () => {
-    expect(plain(1.5, 'C')).toContain('frost hollow, up to 1.5 °C on a clear, still night, is taken off');
-    expect(plain(1.5, 'F')).toContain('frost hollow, up to 2.7 °F on a clear, still night, is taken off');
+    expect(plain(1.5, 'C')).toContain('frost hollow, up to 1.5 °C on a clear, still night, comes off it.');
+    expect(plain(1.5, 'F')).toContain('frost hollow, up to 2.7 °F on a clear, still night, comes off it.');
   });
   it('says what a slope adds', () => {
     expect(plain(-2, 'C')).toContain('slope above the cold air, up to 2.0 °C');

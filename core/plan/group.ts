@@ -84,8 +84,8 @@ export interface PlantGroup {
   readonly waterDays: Figure;
   /**
    * Heat rest by dose: `days` days with a 24-h mean above `temperature.slow` and nights above 20 °C, or
-   * `hotDays` days whose highest leaf temperature passes `hotDay` [°C], bring heat rest; the plant declines
-   * after `declineDays` of the former.
+   * `hotDays` days whose highest leaf temperature passes `hotDay` [°C], bring heat rest; days up to 5 K below
+   * `hotDay` close it up. The plant declines after `declineDays` of the former.
    */
   readonly heatDose: {
     readonly days: Figure;

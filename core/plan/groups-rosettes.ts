@@ -53,8 +53,14 @@ export const rosetteGroups: readonly PlantGroup[] = [
     ),
     inertiaDays: practice(7),
     waterDays: practice(12),
-    // 35 °C of daytime air; leaves under a lamp or sun run about 2 K warmer (computed in a lit tent).
-    heatDose: heatDose(37, 4),
+    heatDose: {
+      ...heatDose(37, 4),
+      hotDay: derived(
+        37,
+        'common practice, 35 °C of daytime air; leaves in a lit tent are 1.8 K warmer (computed)',
+        'low',
+      ),
+    },
     chill: null,
     wetColdBelow: practice(7),
     dryMonths: null,

@@ -36,10 +36,10 @@ describe('each state is reached and left, and names what holds it', () => {
     expect(stateIdOn(runPlants(numbersOf('aeonium'), steady(30, 22, 14), flat))).toBe('growing');
   });
 
-  it('an echeveria rests after a few days above 35 °C, bears short peaks over cool means, and starts again', () => {
+  it('an echeveria rests after a few days of air above 35 °C (leaves above 37), bears short peaks over cool means, and starts again', () => {
     const means = [...repeat(20, 20), ...repeat(27, 6), ...repeat(20, 30)];
     const days = daysOf(means, repeat(14, 56));
-    for (let day = 20; day < 26; day += 1) days.mostLeaf[day] = 36.5;
+    for (let day = 20; day < 26; day += 1) days.mostLeaf[day] = 38;
     const result = runPlants(numbersOf('echeveria'), days, flat);
     expect(result.transitions.map(({ day, to }) => [day, plantStates[to]?.id])).toEqual([
       [23, 'resting-heat'],
@@ -49,6 +49,20 @@ describe('each state is reached and left, and names what holds it', () => {
     const cool = steady(40, 18, 14);
     cool.mostLeaf.fill(37);
     expect(stateIdOn(runPlants(numbersOf('echeveria'), cool, flat))).toBe('growing');
+  });
+
+  it('an echeveria closes up, slow, where days stay above 32 °C at the leaf, and opens when they cool', () => {
+    const days = daysOf([...repeat(20, 20), ...repeat(25.5, 40), ...repeat(20, 30)], repeat(14, 90));
+    for (let day = 20; day < 60; day += 1) {
+      days.mostLeaf[day] = 35;
+      days.meanNightLeaf[day] = 18;
+    }
+    const result = runPlants(numbersOf('echeveria'), days, flat);
+    expect(course(result)).toEqual(['growing', 'slow', 'growing']);
+    expect([stateIdOn(result, 59), limitOn(result, 59)]).toEqual(['slow', 'heat']);
+    // To open, days must fall from 35 to 31 °C: 5 K under the hot day and 1 K more; or the mean from 25.5 to 21.
+    expect(result.marginKelvin[59]).toBeCloseTo(-4, 0);
+    expect(result.transitions[0]?.because).toMatch(/closed up against the heat/);
   });
 
   it('resting dim for a group that stands still, stretching for one that does not; bright again, both grow', () => {

@@ -26,6 +26,40 @@ export function planOf(
   return reading.plan;
 }
 
+/**
+ * An invented climate near 54° N whose deep winter is as growers tell it (common practice, no source): about 8 °C by
+ * day, lows near −5, rarely −10. Mean daily least and most [°C], global radiation [MJ m⁻² d⁻¹], January first.
+ */
+const deepWinterMonths: readonly (readonly [number, number, number])[] = [
+  [1.6, 9.0, 2.1],
+  [1.6, 9.4, 4.3],
+  [2.4, 11.0, 8.0],
+  [3.6, 13.0, 12.9],
+  [6.2, 16.1, 16.6],
+  [9.1, 18.5, 17.6],
+  [11.0, 20.2, 16.5],
+  [10.7, 19.8, 13.5],
+  [8.6, 17.3, 9.7],
+  [6.0, 13.5, 5.5],
+  [3.6, 10.8, 2.8],
+  [2.0, 9.2, 1.6],
+];
+
+export const deepWinter = {
+  kind: 'normals',
+  months: deepWinterMonths.map(([meanMinimum, meanMaximum, globalRadiation]) => ({
+    meanMinimum,
+    meanMaximum,
+    globalRadiation,
+    sunshineHours: null,
+    wind: 4.2,
+  })),
+  typicalLow: -5,
+  rareLow: -10,
+  // Of sixteen seeds tried the one whose year meets the figures best; a test holds what it gives.
+  seed: 3,
+} as const;
+
 /** An even-span house of single glass, 2.4 × 3 m, nothing in it. */
 export const bareHouse = {
   id: 'house',

@@ -1,6 +1,6 @@
 /**
  * Facts of the trade as whole-plan checks. Source of all of them: common practice, no source.
- * The scenario is made up: a site near 54° N with winter days near 8 °C, lows near −5 and rarely −10.
+ * The scenario is made up: a site near 54° N with a climate of its own; the first test holds its outdoor figures.
  */
 import { describe, expect, it } from 'vitest';
 import {
@@ -11,11 +11,14 @@ import {
   runSeason,
   weatherFromPlan,
 } from '../../core/index.ts';
-import type { LotSeason, Plan, SeasonResult } from '../../core/index.ts';
-import { bareHouse, planOf, southWindow, tent } from '../support/plans.ts';
+import type { Lot, LotSeason, Plan, SeasonResult } from '../../core/index.ts';
+import { bareHouse, deepWinter, planOf as planWith, southWindow, tent } from '../support/plans.ts';
 
 const cache = createSeasonCache();
 const state = (id: string) => plantStates.findIndex((each) => each.id === id);
+
+const planOf = (place: unknown, lots: readonly Partial<Lot>[] = []) =>
+  planWith(place, lots, { climate: deepWinter });
 
 function season(plan: Plan): SeasonResult {
   const weather = weatherFromPlan(plan);
@@ -40,7 +43,34 @@ function mean(values: Float64Array): number {
 
 const three = ['aeonium', 'echeveria', 'crassula'].map((group) => ({ group, name: group }));
 
+/** Highest and lowest outdoor air of each day from 1 December to 15 February [°C], of the year that normals give. */
+function outdoorDays() {
+  const weather = weatherFromPlan(planOf(bareHouse));
+  if (weather === null) throw new Error('expected typed normals');
+  const { dryBulb } = weather;
+  const ordinals = [...Array(31).keys()].map((day) => 334 + day).concat([...Array(46).keys()]);
+  const hoursOf = (day: number) => dryBulb.slice(24 * day, 24 * day + 24);
+  return {
+    highs: ordinals.map((day) => Math.max(...hoursOf(day))),
+    lows: ordinals.map((day) => Math.min(...hoursOf(day))),
+  };
+}
+
 describe('in deep winter near 54° N (common practice, no source)', () => {
+  it('outdoors is near 8 °C by day, with a few lows near −5 and none below −10', () => {
+    const { highs, lows } = outdoorDays();
+    const meanHigh = highs.reduce((sum, high) => sum + high, 0) / highs.length;
+    const coldest = Math.min(...lows);
+    expect(meanHigh).toBeGreaterThan(7);
+    expect(meanHigh).toBeLessThan(9);
+    // Reached: mean of the highs 7.9 °C, coldest night −7.0 °C, four nights below −5 °C.
+    expect(coldest).toBeLessThan(-5);
+    expect(coldest).toBeGreaterThan(-10);
+    const cold = lows.filter((low) => low < -5).length;
+    expect(cold).toBeGreaterThan(1);
+    expect(cold).toBeLessThan(8);
+  });
+
   const bright = season(planOf(tent([{ watts: 75 }]), three));
   const dim = season(planOf(tent([{ watts: 29, efficacy: 1.8 }]), three));
 
@@ -69,7 +99,8 @@ describe('in deep winter near 54° N (common practice, no source)', () => {
     }));
     const house = season(planOf(bareHouse, lots)).places[0];
     for (const lot of house.lots) {
-      // Reached 0.93 at the least: a mild spell in February lets some groups turn slow for a few days.
+      // Reached 0.97 at the least, aeoniums in a mild spell. In made-up winters whose highs average above 9 °C, milder
+      // than the trade's, aeoniums are slow rather than at rest for up to four days in ten.
       expect(days(lot, 'resting-cold'), lot.groupId).toBeGreaterThan(0.9);
       const watered = lot.watering.subarray(from, to + 1).filter((code) => code === 0).length;
       expect(watered, lot.groupId).toBe(0);
@@ -88,8 +119,12 @@ describe('in deep winter near 54° N (common practice, no source)', () => {
       expect(lot.harm.frostHours, lot.groupId).toBeGreaterThan(0);
       expect(covered.lots[index].harm.frost, lot.groupId).toBeLessThan(lot.harm.frost);
     });
-    const frostDays = bare.lots[0].frostDose.filter((dose) => dose > 0).length;
-    expect(frostDays).toBeLessThan(20);
+    for (const lot of bare.lots) {
+      // Reached 11 days of the year for jades, 10 for pelargoniums: the rare nights, not a whole winter.
+      const frostDays = lot.frostDose.filter((dose) => dose > 0).length;
+      expect(frostDays, lot.groupId).toBeGreaterThan(0);
+      expect(frostDays, lot.groupId).toBeLessThan(12);
+    }
   });
 
   it('a south window of single glass is warm by day, cool at night, too dim for echeverias, while haworthias hold', () => {
@@ -134,25 +169,70 @@ describe('in deep winter near 54° N (common practice, no source)', () => {
   });
 });
 
-/** A room held at one temperature round a well-lit tent with still air: what the plants do is the temperature's doing. */
-function heldAt(temperature: number, group: string): LotSeason {
-  const room = { kind: 'constant', temperature };
-  const place = tent([{ watts: 75, on: '06:00', off: '20:00' }], { room, leakage: 60 });
-  return season(planOf(place, [{ group, name: group, watering: 'watered' }])).places[0].lots[0];
+/**
+ * Plants in a well-lit, well-aired tent in a room of `day` and `night` [°C], lamps on as long as the room's day, watered:
+ * what they do is the temperature's doing. The lamp warms the air, so `air` is read from the result [°C, daytime mean].
+ */
+function heldAt(group: string, day: number, night: number) {
+  const room = { kind: 'schedule', day, night, dayFrom: '07:00', dayTo: '19:00' };
+  const place = tent([{ watts: 75 }], { room, leakage: 60 });
+  const [result] = season(planOf(place, [{ group, name: group, watering: 'watered' }])).places;
+  return { lot: result.lots[0], air: mean(result.daily.airDay) };
 }
 
 describe('warmth (daytime air; common practice, no source)', () => {
-  it('echeverias are comfortable well inside 15–35 °C and rest when it stays above 35', () => {
-    expect(days(heldAt(18, 'echeveria'), 'growing')).toBe(1);
-    expect(days(heldAt(34, 'echeveria'), 'resting-heat')).toBe(1);
+  it('echeverias are comfortable inside 15–35 °C, hardly grow above about 30, and rest when it stays above 35', () => {
+    const mild = heldAt('echeveria', 21.5, 18);
+    const warm = heldAt('echeveria', 30.5, 18);
+    const hot = heldAt('echeveria', 35, 18);
+    expect(mild.air).toBeCloseTo(24.4, 0);
+    expect(days(mild.lot, 'growing')).toBe(1);
+    // At 33 °C closed up: slow, not at rest, and less growth than at 24.
+    expect(Math.abs(warm.air - 33)).toBeLessThan(0.5);
+    expect(days(warm.lot, 'slow')).toBe(1);
+    expect(mean(warm.lot.growthIndex)).toBeLessThan(mean(mild.lot.growthIndex));
+    expect(hot.air).toBeGreaterThan(37);
+    expect(hot.air).toBeLessThan(38);
+    expect(days(hot.lot, 'resting-heat')).toBe(1);
+    expect(days(heldAt('echeveria', 13, 12).lot, 'growing')).toBe(1);
   });
 
-  it('aeoniums grow inside 5–25 °C and rest in heat before echeverias do', () => {
-    expect(days(heldAt(13, 'aeonium'), 'growing', 'slow')).toBe(1);
-    expect(days(heldAt(27, 'aeonium'), 'resting-heat', 'slow')).toBe(1);
+  it('echeverias stay open below about 29 °C of daytime air, at rest only above 34', () => {
+    for (let room = 24; room <= 36; room += 1) {
+      const { lot, air } = heldAt('echeveria', room, 18);
+      if (air < 29) expect(days(lot, 'growing'), `${air} °C`).toBe(1);
+      if (air > 31 && air < 34) expect(days(lot, 'slow'), `${air} °C`).toBe(1);
+      if (air < 34) expect(days(lot, 'resting-heat'), `${air} °C`).toBe(0);
+      if (air > 36) expect(days(lot, 'resting-heat'), `${air} °C`).toBe(1);
+    }
   });
 
-  it('below freezing aeoniums rest whatever their winter habit', () => {
+  it('aeoniums grow inside 5–25 °C and rest in heat some kelvin of daytime air before echeverias do', () => {
+    expect(days(heldAt('aeonium', 13, 10).lot, 'growing')).toBe(1);
+    const restsFrom = (group: string) => {
+      for (let room = 20; room <= 36; room += 1) {
+        const { lot, air } = heldAt(group, room, 18);
+        if (days(lot, 'resting-heat') > 0.5) return air;
+      }
+      return Number.POSITIVE_INFINITY;
+    };
+    const aeonium = restsFrom('aeonium');
+    // The upper end of comfort is 25 °C; reached 30.6 against 35.4.
+    expect(aeonium).toBeGreaterThan(25);
+    expect(aeonium).toBeLessThan(32);
+    expect(restsFrom('echeveria') - aeonium).toBeGreaterThan(3);
+  });
+
+  it('aeoniums at 8 °C by day are slow, not at rest; below freezing they rest whatever their winter habit', () => {
+    for (const [roomDay, roomNight] of [
+      [5, 5],
+      [6, 4.5],
+    ]) {
+      const cool = heldAt('aeonium', roomDay, roomNight);
+      expect(cool.air).toBeGreaterThan(8);
+      expect(cool.air).toBeLessThan(9.5);
+      expect(days(cool.lot, 'slow'), `${cool.air} °C`).toBe(1);
+    }
     const room = { kind: 'constant', temperature: -3 };
     const place = tent([{ watts: 20 }], { room, leakage: 60 });
     const lot = season(planOf(place, [{ group: 'aeonium', name: 'Aeoniums' }])).places[0].lots[0];

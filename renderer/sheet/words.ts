@@ -16,7 +16,7 @@ const doing: Record<string, string> = {
 };
 
 const harming: Record<HarmKind, string> = {
-  frost: 'Frost harms',
+  frost: 'Cold harms',
   chill: 'Chill harms',
   heat: 'Heat burns',
   scorch: 'Sun scorches',

@@ -5,7 +5,7 @@ export const harmKinds = ['frost', 'chill', 'heat', 'scorch', 'wetCold'] as cons
 export type HarmKind = (typeof harmKinds)[number];
 
 export const harmNames: Record<HarmKind, string> = {
-  frost: 'frost',
+  frost: 'cold',
   chill: 'chill',
   heat: 'heat',
   scorch: 'scorch',

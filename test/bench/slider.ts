@@ -25,7 +25,7 @@ const pause = 120;
 /** A move that is not painted after this is a fault, not a slow one [ms]. */
 const givenUpAfter = 10_000;
 
-/** Most that 19 of 20 moves may take, the p95 [ms]: a drag still feels followed (a tenth of a second is felt as at once (Card, Moran & Newell 1983, from memory)). */
+/** Most that 19 of 20 moves may take, the p95 [ms]: a drag still feels followed (a tenth of a second is felt as at once: Card, Moran & Newell 1983, from memory). */
 const target = 100;
 
 /** The figures, or why they could not be measured. */

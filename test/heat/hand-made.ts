@@ -76,5 +76,14 @@ export function oneNode(capacity: number, toRoom: number, changes: Partial<Netwo
 
 /** An electric air heater with one set point [°C] day and night. */
 export function heater(power: number, setPoint: number): HeaterNumbers {
-  return { name: '', power, day: setPoint, night: setPoint, mat: false, fuel: 'electricity', vapour: 0 };
+  return {
+    name: '',
+    power,
+    day: setPoint,
+    night: setPoint,
+    swing: 0,
+    mat: false,
+    fuel: 'electricity',
+    vapour: 0,
+  };
 }

@@ -1,5 +1,5 @@
 import type { CheapAct, NightInput, NightResult, Plan, PlaceNight } from '../../core/index.ts';
-import { formatTemperatureChange } from '../state/units.ts';
+import { formatHours, formatTemperatureChange } from '../state/units.ts';
 import type { UnitPreferences } from '../state/units.ts';
 
 /** The three plain choices for the sky, with the oktas each stands for and the oktas that read as it. */
@@ -127,7 +127,16 @@ export function heaterWords(place: PlaceNight, timeZone: string, power: (watts: 
   if (place.failsAtMs !== null) {
     return `${need}, has ${power(place.powerThere)}: holds until ${clockAt(place.failsAtMs, timeZone)}`;
   }
+  if (place.verdict === 'harm') {
+    return `${need}, has ${power(place.powerThere)}: strong enough, but its thermostat is set too low`;
+  }
   return `${need}, has ${power(place.powerThere)}: holds all night`;
+}
+
+/** What a power cut does; `null` hours are no harm by morning, 0 is harm that is there already. */
+export function powerCutWords(hoursToHarm: number | null): string {
+  if (hoursToHarm === null) return 'No harm by morning';
+  return hoursToHarm > 0 ? `Harm after ${formatHours(hoursToHarm)}` : 'Harm is there already by then';
 }
 
 /** Usual cautions for the heaters of a place and for the acts advised; deferring to local rules and licensed practice. */

@@ -8,6 +8,7 @@ import {
   firstNight,
   heaterCautions,
   heaterWords,
+  powerCutWords,
   hourSteps,
   limitLines,
   lowHint,
@@ -97,6 +98,9 @@ describe('the words', () => {
     expect(heaterWords(place({ powerNeeded: 300 }), 'UTC', power)).toBe('Needs 300 W; no heater here');
     expect(heaterWords(place({ powerThere: 500 }), 'UTC', power)).toBe('Not needed (500 W there)');
     expect(heaterWords(place(), 'UTC', power)).toBe('None needed');
+    expect(heaterWords(place({ powerNeeded: 300, powerThere: 500, verdict: 'harm' }), 'UTC', power)).toBe(
+      'Needs 300 W, has 500 W: strong enough, but its thermostat is set too low',
+    );
   });
   it('name places in danger first and fall silent where all are safe', () => {
     const harm = place({ verdict: 'harm' });
@@ -176,5 +180,13 @@ describe('the hint at the forecast low', () => {
   });
   it('says what a slope adds', () => {
     expect(plain(-2, 'C')).toContain('slope above the cold air, up to 2.0 °C');
+  });
+});
+
+describe('a power cut in words', () => {
+  it('says never, after how long, or already', () => {
+    expect(powerCutWords(null)).toBe('No harm by morning');
+    expect(powerCutWords(3.25)).toMatch(/^Harm after 3/);
+    expect(powerCutWords(0)).toBe('Harm is there already by then');
   });
 });

@@ -23,7 +23,6 @@ export * from './weather/index.ts';
 export * from './fabric/index.ts';
 export * from './light/index.ts';
 export {
-  airDensity,
   buildNetwork,
   emptyDrive,
   handbookLoss,

@@ -5,12 +5,7 @@ export const airHeat = 1006;
 export const latentHeat = 2.477e6;
 const dryAirConstant = 287.055;
 
-/** Standard atmosphere pressure at an elevation [m] → [Pa] (ASHRAE 2017 ch. 1 eq. 3). */
-export function standardPressure(elevation: number): number {
-  return 101325 * Math.pow(1 - 2.25577e-5 * elevation, 5.2559);
-}
-
-/** Density of air [kg m⁻³] at a temperature [°C] and pressure [Pa]. */
+/** Density of dry air [kg m⁻³] at a temperature [°C] and pressure [Pa]. */
 export function airDensity(temperature: number, pressure: number): number {
   return pressure / (dryAirConstant * (temperature + 273.15));
 }

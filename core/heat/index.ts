@@ -19,7 +19,6 @@ export {
   latentHeat,
   leakageFactor,
   saturationRatio,
-  standardPressure,
   ventFlow,
 } from './air.ts';
 export { outsideConvection, radiantCoefficient } from './covers.ts';

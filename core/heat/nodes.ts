@@ -22,8 +22,7 @@ export const FLEECE = 9;
  */
 export const nodeCount = 10;
 
-/** Stefan–Boltzmann constant [W m⁻² K⁻⁴] (CODATA 2018). */
-export const stefanBoltzmann = 5.670374419e-8;
+export { stefanBoltzmann } from '../weather/index.ts';
 
 /** 0 °C in kelvin. */
 export const kelvin = 273.15;

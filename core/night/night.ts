@@ -1,7 +1,6 @@
 import type { Place, Plan } from '../plan/schema.ts';
 import type { WeatherYear } from '../weather/index.ts';
 import { nightWeather } from '../weather/index.ts';
-import { standardPressure } from '../heat/index.ts';
 import {
   clockOf,
   createSeasonCache,
@@ -93,7 +92,6 @@ function nightYear(plan: Plan, input: NightInput, year: SiteYear): SiteYear {
     skyTemperature: skyTemperatures(steps.skyLongWave),
     humidity: humidityRatios(steps),
     deepGround: new Float64Array(3).fill(ground),
-    pressure: standardPressure(year.site.elevation),
   };
 }
 

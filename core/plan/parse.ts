@@ -21,7 +21,7 @@ export function parsePlan(input: unknown): PlanReading {
   if (!reading.success) {
     const problems = reading.issues.slice(0, mostProblems).map((issue) => ({
       path: v.getDotPath(issue) ?? '',
-      message: plain(issue.message, issue.received),
+      message: plain(issue),
     }));
     return { ok: false, problems };
   }
@@ -29,7 +29,13 @@ export function parsePlan(input: unknown): PlanReading {
   return problems.length > 0 ? { ok: false, problems } : { ok: true, plan: reading.output };
 }
 
-function plain(message: string, received: string): string {
-  if (message.startsWith('Invalid key')) return `expected no more than the schema's fields, got ${received}`;
+/** What the schema found, in words: a field that is missing, one it does not know, a value of the wrong kind. */
+function plain(issue: { message: string; expected: string | null; received: string }): string {
+  const { message, expected, received } = issue;
+  if (message.startsWith('Invalid key')) {
+    if (expected === 'never') return `expected no field of this name, got ${received}`;
+    return 'expected this field, got nothing';
+  }
+  if (received === 'undefined') return message.replace(/, got undefined$/, ', got nothing');
   return message.replace(/^Invalid type: Expected (.*) but received (.*)$/, 'expected $1, got $2');
 }

@@ -2,7 +2,7 @@ import type { GroundWave, OutdoorSteps, WeatherYear } from '../weather/index.ts'
 import { groundFromWeather, groundTemperature, outdoorSteps } from '../weather/index.ts';
 import type { Plan } from '../plan/schema.ts';
 import type { PlanSite } from '../plan/site.ts';
-import { standardPressure } from '../heat/index.ts';
+import { standardPressure } from '../sun/index.ts';
 import { seasonClock } from './clock.ts';
 import type { SeasonClock } from './clock.ts';
 import { humidityRatios, skyTemperatures } from './surroundings.ts';

@@ -1,13 +1,14 @@
 import type { OutdoorSteps } from '../weather/index.ts';
 import type { Room } from '../plan/equipment.ts';
 import { minutesOf } from '../plan/fields.ts';
-import { kelvin, saturationRatio, stefanBoltzmann } from '../heat/index.ts';
+import { skyTemperature } from '../weather/index.ts';
+import { saturationRatio } from '../heat/index.ts';
 import { within } from './calendar.ts';
 import type { SeasonClock } from './clock.ts';
 
 /** Sky temperature [°C] of each step from the sky's long-wave irradiance [W m⁻²], the sky as a black body. */
 export function skyTemperatures(skyLongWave: Float64Array): Float64Array {
-  return skyLongWave.map((flux) => Math.pow(flux / stefanBoltzmann, 0.25) - kelvin);
+  return skyLongWave.map(skyTemperature);
 }
 
 /** Outdoor humidity ratio of each step [kg kg⁻¹]. */

@@ -3,7 +3,8 @@
  * Q [m³/s] = A[cm²]/1000·√(Cs·ΔT + Cw·v²), and stack and wind flow through openings (ASHRAE ch. 16).
  */
 import { describe, expect, it } from 'vitest';
-import { airDensity, airHeat, leakageFactor, standardPressure, ventFlow } from '../../core/heat/index.ts';
+import { airDensity, airHeat, leakageFactor, ventFlow } from '../../core/heat/index.ts';
+import { standardPressure } from '../../core/sun/index.ts';
 
 /** Stack coefficient of one storey; wind coefficient of shelter class 3. */
 const shermanGrimsrud = (area: number, difference: number, wind: number, windCoefficient = 0.000174) =>

@@ -59,7 +59,12 @@ function wishOf(given: Given): Wish {
     text.trimStart().startsWith('{') ? wishJson(text) : wishFromOptions(text, given),
   );
   if (reading.success) return reading.output;
-  const reasons = reading.issues.map((issue) => `${v.getDotPath(issue) ?? 'wish'}: ${issue.message}`);
+  const reasons = reading.issues.map((issue) => {
+    const field = v.getDotPath(issue) ?? 'wish';
+    return issue.message.startsWith('Invalid key') && issue.expected !== 'never'
+      ? `${field}: expected this option, got nothing`
+      : `${field}: ${issue.message}`;
+  });
   throw new WrongUse(`--wish: ${reasons.join('; ')}`);
 }
 

@@ -13,14 +13,7 @@ export {
   nodeCount,
   stefanBoltzmann,
 } from './nodes.ts';
-export {
-  airDensity,
-  airHeat,
-  latentHeat,
-  leakageFactor,
-  saturationRatio,
-  ventFlow,
-} from './air.ts';
+export { airDensity, airHeat, latentHeat, leakageFactor, saturationRatio, ventFlow } from './air.ts';
 export { outsideConvection, radiantCoefficient } from './covers.ts';
 export { proportionalOpening } from './control.ts';
 export type { HeaterNumbers, Network } from './network.ts';

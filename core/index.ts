@@ -8,8 +8,23 @@ export type { PlanReading, Problem } from './plan/parse.ts';
 export { planJsonSchema } from './plan/json-schema.ts';
 export { planSchema, planSchemaVersion } from './plan/schema.ts';
 export type { Climate, Lot, MonthNormals, Place, Plan, Tariff } from './plan/schema.ts';
+export { mouldRule, mouldRules } from './plan/mould.ts';
+export type { MouldRule } from './plan/mould.ts';
+export { heaterOf, placeOf, screenOf, waterOf } from './plan/parts.ts';
 export type { PlanSite, Site } from './plan/site.ts';
-export type { Fan, Fleece, Heater, Lamp, Room, Screen, Vent, WaterStore } from './plan/equipment.ts';
+export type {
+  Circulation,
+  Door,
+  Fan,
+  Fleece,
+  Heater,
+  Lamp,
+  Room,
+  Screen,
+  SecondSkin,
+  Vent,
+  WaterStore,
+} from './plan/equipment.ts';
 export type { Shape, ShapeKind, ShapeOf } from './plan/shapes.ts';
 export { demonstrationPlan } from './plan/demonstration.ts';
 export { needsRoom } from './plan/references.ts';

@@ -1,17 +1,17 @@
 import type { Plan, Place } from '../plan/schema.ts';
+import { heaterOf } from '../plan/parts.ts';
 import type { Heater } from '../plan/equipment.ts';
 import type { PlanChange } from './result.ts';
 
 /** A heater the program suggests where a place has none: what a hardware shop sells (common practice, no source). */
-const suggestedHeater: Heater = {
+const suggestedHeater: Heater = heaterOf({
   id: 'suggested',
   name: 'Fan heater',
   kind: 'fan',
   power: 2000,
   setPointDay: 5,
   setPointNight: 5,
-  differential: 1,
-};
+});
 
 /** The plan with a change made to one place; the plan given is left as it is. */
 export function applyChange(plan: Plan, change: PlanChange): Plan {

@@ -1,5 +1,4 @@
 import type { Place } from '../plan/schema.ts';
-import { covering } from '../plan/coverings.ts';
 import { layerNumbers, standardFilms, surfacesOf } from '../fabric/index.ts';
 import type { PlaceSeason } from '../season/index.ts';
 import { input, round } from './format.ts';
@@ -23,8 +22,8 @@ export function explainHeatLoss(place: Place, season: PlaceSeason): Explanation 
     input('Leakage', place.leakage, 'air changes/h', 'plan'),
   ];
   for (const surface of fabric.surfaces) {
-    if (surface.behind !== 'outdoors' || surface.coveringId === 'open') continue;
-    const cover = covering(surface.coveringId);
+    if (surface.behind !== 'outdoors' || surface.covering.id === 'open') continue;
+    const cover = surface.covering;
     const films = standardFilms(layerNumbers(cover));
     const u = 1 / (1 / films.inside + surface.resistanceClosed + 1 / films.outside);
     inputs.push(

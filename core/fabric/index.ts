@@ -1,7 +1,8 @@
 export { surfacesOf } from './surfaces.ts';
 export type { Behind, Enclosure, Surface } from './surface.ts';
-export { layerNumbers, standardFilms, uValue, withInnerLayer } from './layers.ts';
+export { innerLayers, layerNumbers, standardFilms, uValue, withInnerLayer } from './layers.ts';
 export type { LayerNumbers } from './layers.ts';
+export type { WallLayer } from './wall-layers.ts';
 export { facesOf, footprint, frontAzimuth } from './faces.ts';
 export type { Face, FacePart, SolidShape } from './faces.ts';
 export { normalOf, orientationOf, toPlace, toWorld, windOf } from './orientation.ts';

@@ -1,4 +1,7 @@
 import type { Covering } from '../plan/coverings.ts';
+import { covering } from '../plan/coverings.ts';
+import type { SecondSkin } from '../plan/equipment.ts';
+import type { Place } from '../plan/schema.ts';
 
 /** A cover with what is added inside it, reduced to the numbers of one surface. */
 export interface LayerNumbers {
@@ -40,6 +43,30 @@ export function withInnerLayer(cover: LayerNumbers, inner: LayerNumbers): LayerN
     emissivityOutside: cover.emissivityOutside,
     longWaveTransmittance: inner.longWaveTransmittance * cover.longWaveTransmittance * between,
   };
+}
+
+/**
+ * A second skin with still air between [m² K W⁻¹]: convection max(1.25, 0.025 / d) and long-wave 5.1 E with
+ * 1/E = 1/ε₁ + 1/ε₂ − 1 (ISO 6946:2017 annex D, heat going sideways). ISO gives 0.18 for a wide gap of dull faces.
+ */
+function secondSkinNumbers(cover: LayerNumbers, skin: SecondSkin): LayerNumbers {
+  const numbers = layerNumbers(covering(skin.covering));
+  const emittance = 1 / (1 / cover.emissivityInside + 1 / numbers.emissivityOutside - 1);
+  const gap = 1 / (Math.max(1.25, 0.025 / skin.gap) + emittance * blackCoefficient);
+  return { ...numbers, resistance: numbers.resistance + gap };
+}
+
+/** A cover with the place's second skin and lining, and with the screen drawn too. */
+export function innerLayers(
+  cover: LayerNumbers,
+  place: Pick<Place, 'secondSkin' | 'lining' | 'screen'>,
+): { lined: LayerNumbers; closed: LayerNumbers } {
+  const { secondSkin, lining, screen } = place;
+  const doubled =
+    secondSkin === null ? cover : withInnerLayer(cover, secondSkinNumbers(cover, secondSkin));
+  const lined = lining === null ? doubled : withInnerLayer(doubled, layerNumbers(covering(lining)));
+  const closed = screen === null ? lined : withInnerLayer(lined, layerNumbers(covering(screen.covering)));
+  return { lined, closed };
 }
 
 /** Inside and outside film coefficients [W m⁻² K⁻¹] of EN 673:2011: h_i = 3.6 + 4.4 ε/0.837, h_e = 23. */

@@ -10,6 +10,7 @@ const mostOfEaves = 0.5;
  */
 export function plantLevel(place: Place): number {
   const { shape, baseWall } = place;
+  if (place.standing === 'ground') return 0;
   switch (shape.kind) {
     case 'even-span':
     case 'lean-to':
@@ -19,7 +20,7 @@ export function plantLevel(place: Place): number {
         shape.eavesHeight * 0.9,
       );
     case 'tunnel':
-      return shape.height > 1.5 ? Math.min(usualBench, 0.3 * shape.height) : 0;
+      return shape.height > 1.5 || place.standing === 'bench' ? Math.min(usualBench, 0.3 * shape.height) : 0;
     default:
       return 0;
   }

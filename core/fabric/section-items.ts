@@ -62,7 +62,7 @@ export function sectionItems(place: Place, room: Room): SectionItem[] {
       height: edge,
     });
   });
-  if (place.vents !== null) {
+  if (place.vents.length > 0) {
     const y = room.height * 0.97;
     items.push({
       kind: 'vent',

@@ -131,7 +131,7 @@ function coverLine(place: Place, surface: Surface): SectionLine[] {
   if (edge.length !== 2) return [];
   const points = edge.map((point): SectionPoint => [point[0], point[2]]);
   points.sort((a, b) => a[0] - b[0] || a[1] - b[1]);
-  const role = roles[covering(surface.coveringId).use];
+  const role = roles[surface.covering.use];
   const wall = place.shape.kind === 'lean-to' && surface.part === 'wall' ? place.shape.wall.thickness : 0.1;
   return [{ role, points, surface: surface.name, thickness: role === 'wall' ? wall : 0 }];
 }

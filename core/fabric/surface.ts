@@ -1,8 +1,10 @@
+import type { Covering } from '../plan/coverings.ts';
+import type { WallLayer } from './wall-layers.ts';
 import type { FacePart } from './faces.ts';
 import type { Point, Polygon } from './polygon.ts';
 
 /** What is on the other side of a surface. */
-export type Behind = 'outdoors' | 'room' | 'ground';
+export type Behind = 'outdoors' | 'room' | 'ground' | 'nothing';
 
 /** One surface of a place with everything the heat balance and the light need of it. */
 export interface Surface {
@@ -15,7 +17,10 @@ export interface Surface {
   readonly azimuth: number;
   readonly normal: Point;
   readonly behind: Behind;
-  readonly coveringId: string;
+  /** Entry of the catalogue, or one made from the build-up of a listed surface. */
+  readonly covering: Covering;
+  /** Layers of a wall heavy enough to hold a day's warmth, from the inside out; null for glass, film and boards. */
+  readonly layers: readonly WallLayer[] | null;
   /** True where daylight comes through: a clear cover with the outdoors behind it. */
   readonly transparent: boolean;
   /** View of the sky and of the ground from the outer face, (1 ± cos tilt) / 2; both 0 where the outdoors is not behind. */
@@ -29,6 +34,8 @@ export interface Surface {
   readonly emissivityInsideOpen: number;
   readonly emissivityInsideClosed: number;
   readonly emissivityOutside: number;
+  /** Short-wave absorptance of the inner face of an opaque surface, 0–1. */
+  readonly insideAbsorptance: number;
   /** Heat capacity [J m⁻² K⁻¹]. */
   readonly heatCapacity: number;
   /** Corners in the place's own frame [m]; null for a surface listed by hand. */
@@ -50,6 +57,8 @@ export interface Enclosure {
   readonly width: number;
   /** Height of the plants' level over the floor [m]. */
   readonly plantLevel: number;
+  /** True where the place stands on its own ground as the plan's `floor` says; false where a listed surface is the floor. */
+  readonly ownFloor: boolean;
   /** Share of the leakage left with the lining on, and with the screen closed too, 0–1. */
   readonly airShareOpen: number;
   readonly airShareClosed: number;

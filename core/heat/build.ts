@@ -34,7 +34,7 @@ const idle = 1;
 const potFaces = 2;
 
 /** Share of a floor that is wet all winter: earth, paving, gravel, a shelf (estimates, no source). */
-const floorWetness = { soil: 0.3, slab: 0.03, gravel: 0.1, raised: 0 } as const;
+const floorWetness = { soil: 0.3, slab: 0.03, 'insulated-slab': 0.03, gravel: 0.1, raised: 0 } as const;
 
 /** Air plus light contents: the heat capacity of the air times this (common practice in building models, no source). */
 const airContents = 4;
@@ -42,7 +42,7 @@ const airContents = 4;
 /** Builds a place's network from the plan. @param pressure site pressure [Pa] */
 export function buildNetwork(place: Place, site: PlanSite, pressure: number): Network {
   const fabric = surfacesOf(place);
-  const openings = fabric.surfaces.filter((surface) => surface.coveringId === 'open');
+  const openings = fabric.surfaces.filter((surface) => surface.covering.id === 'open');
   const massive = fabric.surfaces.find((surface) => surface.part === 'wall');
   const covers = coverSurfaces(fabric);
   const openArea = openings.reduce((sum, surface) => sum + surface.area, 0);
@@ -90,10 +90,10 @@ export function buildNetwork(place: Place, site: PlanSite, pressure: number): Ne
     leakageClosed: place.leakage * fabric.airShareClosed,
     leakageFromRoom: sheltered,
     windShare: sheltered ? 0 : site.windShare,
-    ventArea: place.vents?.area ?? 0,
-    ventHeight: place.vents?.height ?? 0,
-    ventOpenAt: place.vents?.openAt ?? 0,
-    ventBand: place.vents?.band ?? 1,
+    ventArea: place.vents[0]?.area ?? 0,
+    ventHeight: place.vents[0]?.height ?? 0,
+    ventOpenAt: place.vents[0]?.openAt ?? 0,
+    ventBand: place.vents[0]?.band ?? 1,
     fanFlow: place.fan?.flow ?? 0,
     fanOnAt: place.fan?.onAt ?? 0,
     fanBand: place.fan?.band ?? 1,
@@ -122,7 +122,7 @@ function sizeOf(fleece: boolean, water: boolean, wall: boolean): number {
 /** Surfaces that are covers in the network's sense: not the massive back wall, not an open side, not the ground. */
 export function coverSurfaces(fabric: Enclosure): Surface[] {
   return fabric.surfaces.filter(
-    (surface) => surface.part !== 'wall' && surface.behind !== 'ground' && surface.coveringId !== 'open',
+    (surface) => surface.part !== 'wall' && surface.behind !== 'ground' && surface.covering.id !== 'open',
   );
 }
 
@@ -268,6 +268,6 @@ function groundLinks(place: Place, fabric: Enclosure, raised: boolean, fixed: Fl
 
 /** The layers a surface's sun meets: cover, and lining where it is clear. */
 function layersOf(place: Place, surface: Surface): Covering[] {
-  const cover = covering(surface.coveringId);
+  const cover = surface.covering;
   return place.lining !== null && surface.transparent ? [cover, covering(place.lining)] : [cover];
 }

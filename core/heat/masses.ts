@@ -10,6 +10,7 @@ const mixHeat = 2400;
 export const floorKinds = {
   soil: { conductivity: 1.5, capacity: 3.0e6, top: 0.1 },
   slab: { conductivity: 1.35, capacity: 2.0e6, top: 0.1 },
+  'insulated-slab': { conductivity: 1.35, capacity: 2.0e6, top: 0.1 },
   gravel: { conductivity: 0.7, capacity: 1.6e6, top: 0.1 },
   /** A shelf, tray or boarded floor in the open air: 18 mm board (ISO 10456 timber 500). */
   raised: { conductivity: 0.13, capacity: 0.8e6, top: 0.018 },

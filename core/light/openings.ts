@@ -21,9 +21,11 @@ export interface Opening {
 
 /** Cover and, inside it, the lining: what daylight passes by day, when screens are open. */
 export function layersOf(place: Place, surface: Surface): readonly Covering[] {
-  const cover = covering(surface.coveringId);
-  const lined = place.lining !== null && cover.optics.kind !== 'opaque' && surface.behind === 'outdoors';
-  return lined ? [cover, covering(place.lining as string)] : [cover];
+  const cover = surface.covering;
+  if (cover.optics.kind === 'opaque' || surface.behind !== 'outdoors') return [cover];
+  return [cover, place.secondSkin?.covering, place.lining].flatMap((layer) =>
+    layer === null || layer === undefined ? [] : typeof layer === 'string' ? [covering(layer)] : [layer],
+  );
 }
 
 /** Every opening of a place; empty for a tent and a shelf, which daylight does not reach. */
@@ -32,7 +34,7 @@ export function openingsOf(place: Place, enclosure: Enclosure): Opening[] {
   const openings: Opening[] = [];
   for (const surface of enclosure.surfaces) {
     if (!surface.transparent) continue;
-    const key = surface.coveringId;
+    const key = surface.covering.id;
     const layers = layersOf(place, surface);
     const both = curves.get(key) ?? {
       solar: transmittanceCurve(layers, 'solar'),

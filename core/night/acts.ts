@@ -1,4 +1,5 @@
 import type { Place } from '../plan/schema.ts';
+import { screenOf, waterOf } from '../plan/parts.ts';
 import { heatPrice } from '../cost/index.ts';
 import type { CheapAct } from './result.ts';
 import { buildNetwork } from '../heat/index.ts';
@@ -29,13 +30,13 @@ export function cheapActs(setting: NightSetting, least: number): CheapAct[] {
     tryPlace('fleece', 'Lay frost fleece over the plants', { ...place, fleece }, 0);
   }
   if (place.screen === null && !['tent', 'shelf', 'window-bay'].includes(place.shape.kind)) {
-    const screen = { covering: 'woven-screen', closedWhen: 'night' as const, below: 0 };
+    const screen = screenOf({ covering: 'woven-screen', closedWhen: 'night' });
     tryPlace('screen', 'Hang a cloth inside the glazing overnight', { ...place, screen }, 0);
   }
   if (place.room === null || place.shape.kind === 'lean-to') {
     const warmed = {
       ...place,
-      water: [...place.water, { name: 'Canister', litres: canister.litres, count: 1 }],
+      water: [...place.water, waterOf({ name: 'Canister', litres: canister.litres, count: 1, form: 'canister' })],
     };
     const network = buildNetwork(warmed, setting.night.site, setting.night.pressure);
     const trace = runTrace(setting, { network, warmWater: canister });

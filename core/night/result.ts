@@ -1,3 +1,5 @@
+import type { HeatPart, Heights } from '../season/result.ts';
+
 /** What the user says about tonight. Temperatures [°C], cloud in oktas 0–8 (null: unknown, taken as clear), wind at 10 m [m s⁻¹]. */
 export interface NightInput {
   readonly dateISO: string;
@@ -17,6 +19,25 @@ export interface NightLot {
   readonly leastLeaf: number;
   /** Kelvin between the two; negative is harm. */
   readonly margin: number;
+}
+
+/** What a burner takes tonight. */
+export interface FuelNight {
+  readonly heaterId: string;
+  readonly name: string;
+  readonly unit: 'kg' | 'litres';
+  readonly amount: number;
+  /** Full bottle or tank; null where the plan has none. */
+  readonly tank: number | null;
+  /** When a tank that was full at dusk runs empty; null where it lasts or there is none. */
+  readonly emptyAtMs: number | null;
+}
+
+/** Heat tonight by where it goes [kWh], positive outwards; the parts add up to nothing. */
+export interface NightHeat {
+  readonly name: string;
+  readonly kind: HeatPart['kind'];
+  readonly kwh: number;
 }
 
 export interface CheapAct {
@@ -51,6 +72,14 @@ export interface PlaceNight {
   readonly cost: number;
   /** Hours from a power cut at the coldest hour's eve (22:00) until the first lot is harmed; null where none is by morning. */
   readonly hoursToHarm: number | null;
+  /** Heights at the instant of the least inside air. */
+  readonly heights: Heights;
+  readonly fuels: readonly FuelNight[];
+  readonly heat: readonly NightHeat[];
+  /** Hours with water on the cover and on the leaves, and most carbon dioxide [ppm]. */
+  readonly dewHours: number;
+  readonly leafDewHours: number;
+  readonly mostCarbonDioxide: number;
   readonly acts: readonly CheapAct[];
   readonly verdict: 'safe' | 'close' | 'harm';
   readonly words: string;

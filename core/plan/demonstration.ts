@@ -22,7 +22,7 @@ const mildMaritime: [number, number, number][] = [
 ];
 
 const description = {
-  schemaVersion: 1,
+  schemaVersion: 2,
   name: 'Winter at Tarnabeg',
   site: {
     name: 'Tarnabeg, above the lough',
@@ -75,7 +75,7 @@ const description = {
       baseWall: { height: 0.5, covering: 'brick-102' },
       lining: null,
       leakage: 1.2,
-      vents: { area: 0.5, height: 1.2, openAt: 18, band: 5 },
+      vents: [{ position: 'roof', area: 0.5, height: 1.2, openAt: 18, band: 5 }],
       floor: 'slab',
       water: [{ name: 'Blue barrel', litres: 120, count: 1 }],
       heaters: [
@@ -100,7 +100,7 @@ const description = {
       fleece: null,
       leakage: 1.5,
       frameShare: 0.06,
-      vents: { area: 1.6, height: 1, openAt: 16, band: 6 },
+      vents: [{ position: 'end', area: 1.6, height: 1, openAt: 16, band: 6 }],
       floor: 'soil',
       growingArea: 7,
       wallReflectance: 0.2,

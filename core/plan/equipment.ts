@@ -1,18 +1,34 @@
 import * as v from 'valibot';
-import { clockTime, identifier, quantity, words } from './fields.ts';
+import { clockTime, identifier, monthDay, quantity, words } from './fields.ts';
 
 const celsius = (least = -40, most = 60) => quantity(least, most, '°C');
 
-/** A heater and its thermostat. Power is heat given at full output [W]. */
+const hoursSchema = v.strictObject({ from: clockTime, to: clockTime });
+
+/**
+ * A heater and its thermostat. Power is heat given at full output [W]. Where several heaters want to run, the
+ * one with the higher set point goes first; of equals, the one that stands first in the list.
+ */
 export const heaterSchema = v.strictObject({
   id: identifier,
   name: words(60),
-  kind: v.picklist(['fan', 'tubular', 'oil-filled', 'propane', 'paraffin', 'heat-mat']),
+  kind: v.picklist(['fan', 'tubular', 'oil-filled', 'propane', 'paraffin', 'heat-mat', 'heat-pump']),
   power: quantity(1, 100000, 'W'),
   setPointDay: celsius(-20, 40),
   setPointNight: celsius(-20, 40),
   /** Switching differential of the thermostat [K]; the mean sits half of it above the set point. */
   differential: v.optional(quantity(0, 6, 'K'), 1),
+  /** Hours in which the set points hold; null holds them all day. */
+  hours: v.optional(v.nullable(hoursSchema), null),
+  /** Outside its hours the heater only keeps this temperature [°C]; null leaves it off then. */
+  frostWatch: v.optional(v.nullable(celsius(-20, 30)), null),
+  /** Full bottle [kg of propane] or tank [litres of paraffin]; null where it is not reckoned with. */
+  tank: v.optional(v.nullable(quantity(0.1, 5000, 'kg or litres')), null),
+  /** Burnt gases go out through a flue: no vapour and no carbon dioxide inside, less of the fuel as heat. */
+  flued: v.optional(v.boolean(), false),
+  /** Heat given per electricity taken by a heat pump at 7 °C and at −7 °C outdoors (rating points of EN 14511). */
+  coefficientAt7: v.optional(quantity(1, 8, ''), 3.6),
+  coefficientAtMinus7: v.optional(quantity(1, 8, ''), 2.4),
 });
 
 /** A lamp over the growing area. Watts are at the plug for one lamp at full output. */
@@ -49,15 +65,29 @@ export const roomSchema = v.variant('kind', [
   }),
   /** Follows the outdoor day: `temperature` when it is 0 °C outdoors, plus `factor` times the outdoor 24-h mean. */
   v.strictObject({ kind: v.literal('following'), temperature: celsius(), factor: quantity(0, 1, '') }),
+  /**
+   * Measured temperatures, one every `stepHours` from 00:00 standard time of the day `from`; days the series
+   * does not reach are at `otherwise`.
+   */
+  v.strictObject({
+    kind: v.literal('series'),
+    from: monthDay,
+    stepHours: quantity(0.25, 24, 'h'),
+    values: v.pipe(v.array(celsius()), v.minLength(1), v.maxLength(35136)),
+    otherwise: celsius(),
+  }),
 ]);
 
+/** Containers of one kind. The form decides the face through which they take and give heat. */
 export const waterSchema = v.strictObject({
   name: words(60),
   litres: quantity(0.1, 5000, 'litres'),
   count: quantity(1, 500, ''),
+  form: v.optional(v.picklist(['drum', 'canister', 'bottle', 'trough']), 'drum'),
 });
 
 export const ventSchema = v.strictObject({
+  position: v.optional(v.picklist(['roof', 'side', 'end']), 'roof'),
   /** Opening area fully open [m²] and the height between inlet and outlet [m]. */
   area: quantity(0.001, 100, 'm²'),
   height: quantity(0.05, 5, 'm'),
@@ -71,13 +101,44 @@ export const fanSchema = v.strictObject({
   watts: quantity(0, 5000, 'W'),
   onAt: celsius(-10, 60),
   band: quantity(0.5, 20, 'K'),
+  /** Share of full speed it never falls below. */
+  leastSpeed: v.optional(quantity(0, 1, ''), 0),
+  /** Where its air comes from: what lies around the place, the room, or outdoors. */
+  draws: v.optional(v.picklist(['around', 'room', 'outdoors']), 'around'),
 });
 
-/** A night screen drawn inside the cover between dusk and dawn, or when it is colder than `below`. */
+/** A fan that stirs the inside air: it mixes heights and moves air over every face. */
+export const circulationSchema = v.strictObject({
+  watts: quantity(0, 2000, 'W'),
+  /** Air speed it keeps among the plants [m s⁻¹]. */
+  airSpeed: quantity(0.05, 3, 'm/s'),
+  runs: v.optional(v.picklist(['always', 'day', 'night']), 'always'),
+});
+
+/** A door that stands open from one hour to another, on days at least as warm as `above` at that time. */
+export const doorSchema = v.strictObject({
+  area: quantity(0.01, 50, 'm²'),
+  height: quantity(0.1, 5, 'm'),
+  from: clockTime,
+  to: clockTime,
+  above: v.optional(v.nullable(celsius(-30, 40)), null),
+});
+
+/** A screen inside the cover or a curtain before a room: drawn from dusk to dawn, on cold nights, or by the clock. */
 export const screenSchema = v.strictObject({
   covering: identifier,
-  closedWhen: v.picklist(['night', 'cold-night']),
+  closedWhen: v.picklist(['night', 'cold-night', 'hours']),
+  /** Drawn on nights with a forecast low under this [°C]; read for `cold-night` only. */
   below: v.optional(celsius(-30, 30), 5),
+  /** Drawn from and to; read for `hours` only. */
+  from: v.optional(clockTime, '17:00'),
+  to: v.optional(clockTime, '08:00'),
+});
+
+/** A second skin inside the cover, with the air between them [m]. */
+export const secondSkinSchema = v.strictObject({
+  covering: identifier,
+  gap: quantity(0.003, 0.5, 'm'),
 });
 
 /** Frost fleece directly over the plants. */
@@ -97,3 +158,6 @@ export type Vent = v.InferOutput<typeof ventSchema>;
 export type Fan = v.InferOutput<typeof fanSchema>;
 export type Screen = v.InferOutput<typeof screenSchema>;
 export type Fleece = v.InferOutput<typeof fleeceSchema>;
+export type Circulation = v.InferOutput<typeof circulationSchema>;
+export type Door = v.InferOutput<typeof doorSchema>;
+export type SecondSkin = v.InferOutput<typeof secondSkinSchema>;

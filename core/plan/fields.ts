@@ -36,6 +36,12 @@ export const clockTime = v.pipe(
   v.regex(/^(([01]\d|2[0-3]):[0-5]\d|24:00)$/, 'expected a time as HH:MM from 00:00 to 24:00'),
 );
 
+/** A day of any year, `MM-DD`. */
+export const monthDay = v.pipe(
+  v.string((issue) => `expected a day as MM-DD, got ${issue.received}`),
+  v.regex(/^(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, 'expected a day as MM-DD, such as 12-01'),
+);
+
 /** Azimuth clockwise from north [degrees]. */
 export const azimuth = quantity(0, 360, 'degrees clockwise from north');
 

@@ -13,5 +13,19 @@ export function migratePlan(input: unknown): Migration {
       message: `this plan was written by a newer Winterbench (plan version ${version}; this one reads up to ${planSchemaVersion})`,
     };
   }
-  return { ok: true, plan: input };
+  return { ok: true, plan: version === 1 ? toSecond(input) : input };
+}
+
+/** Version 2 keeps vents as a list; version 1 had one kind or null. */
+function toSecond(plan: object): unknown {
+  const { places } = plan as { places?: unknown };
+  if (!Array.isArray(places)) return { ...plan, schemaVersion: 2 };
+  return { ...plan, schemaVersion: 2, places: places.map(ventsAsList) };
+}
+
+function ventsAsList(place: unknown): unknown {
+  if (typeof place !== 'object' || place === null) return place;
+  const { vents } = place as { vents?: unknown };
+  if (Array.isArray(vents)) return place;
+  return { ...place, vents: vents === null || vents === undefined ? [] : [vents] };
 }

@@ -3,18 +3,21 @@ import { clockTime, identifier, quantity, words } from './fields.ts';
 import { siteSchema } from './site.ts';
 import { shapeSchema } from './shapes.ts';
 import {
+  circulationSchema,
+  doorSchema,
   fanSchema,
   fleeceSchema,
   heaterSchema,
   lampSchema,
   roomSchema,
   screenSchema,
+  secondSkinSchema,
   ventSchema,
   waterSchema,
 } from './equipment.ts';
 
 /** The version this code writes; older ones are migrated on the way in (`migrate.ts`). */
-export const planSchemaVersion = 1;
+export const planSchemaVersion = 2;
 
 const celsius = (least: number, most: number) => quantity(least, most, '°C');
 const nullable = <T extends v.GenericSchema>(schema: T) => v.optional(v.nullable(schema), null);
@@ -66,18 +69,33 @@ export const placeSchema = v.strictObject({
   /** The room around a tent, a shelf, a window bay, or behind a lean-to's wall; null outdoors. */
   room: nullable(roomSchema),
   lining: nullable(identifier),
+  secondSkin: nullable(secondSkinSchema),
   screen: nullable(screenSchema),
+  /** A curtain or blind between a window bay and its room. */
+  curtain: nullable(screenSchema),
   fleece: nullable(fleeceSchema),
   /** Opaque base wall below the glazing: its height and what it is made of. */
   baseWall: nullable(v.strictObject({ height: quantity(0.05, 3, 'm'), covering: identifier })),
+  /** Opaque covering of the side that faces away from the front, such as an insulated north wall. */
+  shadySide: nullable(identifier),
+  /** Boards of foam down the floor's edge: thickness and how deep they go [m]. */
+  edgeInsulation: nullable(v.strictObject({ thickness: quantity(0.01, 0.3, 'm'), depth: quantity(0.1, 2, 'm') })),
   /** Share of the cover taken by frame and gutters, and share of light lost to dirt. */
   frameShare: v.optional(quantity(0, 0.6, ''), 0.1),
   dirtShare: v.optional(quantity(0, 0.6, ''), 0.05),
   /** Air changes an hour at 20 K and 3 m/s; scaled with wind and temperature difference. */
   leakage: quantity(0, 60, 'air changes/h'),
-  vents: nullable(ventSchema),
+  vents: v.optional(v.pipe(v.array(ventSchema), v.maxLength(4, 'expected at most 4 kinds of vents')), []),
+  door: nullable(doorSchema),
   fan: nullable(fanSchema),
-  floor: v.optional(v.picklist(['soil', 'slab', 'gravel', 'raised']), 'soil'),
+  circulation: nullable(circulationSchema),
+  floor: v.optional(v.picklist(['soil', 'slab', 'insulated-slab', 'gravel', 'raised']), 'soil'),
+  /** Moisture of the soil under the place. */
+  ground: v.optional(v.picklist(['dry', 'moist', 'wet']), 'moist'),
+  /** What the plants stand on; null as is usual in such a place. */
+  standing: nullable(v.picklist(['bench', 'ground'])),
+  /** Whether snow is left to lie on the roof. */
+  snow: v.optional(v.picklist(['cleared', 'left']), 'cleared'),
   water: v.optional(v.pipe(v.array(waterSchema), v.maxLength(20)), []),
   heaters: v.optional(v.pipe(v.array(heaterSchema), v.maxLength(6)), []),
   lamps: v.optional(v.pipe(v.array(lampSchema), v.maxLength(8)), []),
@@ -109,6 +127,8 @@ export const planSchema = v.strictObject({
   tariff: tariffSchema,
   places: v.pipe(v.array(placeSchema), v.maxLength(24, 'expected at most 24 places')),
   lots: v.optional(v.pipe(v.array(lotSchema), v.maxLength(200)), []),
+  /** Which published threshold counts the hours at risk of grey mould (`mouldRules`). */
+  mouldRule: v.optional(v.picklist(['wet-93', 'wet-85', 'wet-night']), 'wet-93'),
   /** The user's own numbers for a group: group id → number name → value. */
   groupEdits: v.optional(
     v.record(identifier, v.record(v.pipe(v.string(), v.maxLength(40)), quantity(-80, 5000, ''))),

@@ -73,16 +73,66 @@ export const windowBaySchema = v.strictObject({
   azimuth,
 });
 
-export const listedSurfaceSchema = v.strictObject({
-  name: words(60),
-  area: quantity(0.001, 10000, 'm²'),
-  tilt: quantity(0, 180, 'degrees from horizontal'),
-  azimuth,
-  covering: identifier,
-  behind: v.picklist(['outdoors', 'room', 'ground']),
+/** One layer of an opaque build-up; a density of 0 makes it massless. */
+export const layerSchema = v.strictObject({
+  thickness: quantity(0.0001, 5, 'm'),
+  conductivity: quantity(0.001, 400, 'W/mK'),
+  density: quantity(0, 12000, 'kg/m³'),
+  specificHeat: quantity(0, 5000, 'J/kgK'),
 });
 
-/** Surfaces listed by hand, with the floor and the air they enclose. */
+const share = quantity(0, 1, '');
+
+/** What a listed surface is built of: opaque layers from the inside out, or one or two clear panes. */
+export const buildSchema = v.variant('kind', [
+  v.strictObject({
+    kind: v.literal('layers'),
+    layers: v.pipe(v.array(layerSchema), v.minLength(1, 'expected at least one layer'), v.maxLength(8)),
+    /** Share of the sun each face takes up, and its long-wave emissivity. */
+    absorptance: v.optional(share, 0.6),
+    absorptanceInside: v.optional(share, 0.6),
+    emissivity: v.optional(share, 0.9),
+    emissivityInside: v.optional(share, 0.9),
+  }),
+  v.strictObject({
+    kind: v.literal('panes'),
+    panes: v.picklist([1, 2]),
+    thickness: quantity(0.0001, 0.05, 'm'),
+    conductivity: v.optional(quantity(0.01, 5, 'W/mK'), 1),
+    refractiveIndex: v.optional(quantity(1, 2.5, ''), 1.526),
+    /** Extinction for the whole solar spectrum [m⁻¹]. */
+    extinction: quantity(0, 300, 'per m'),
+    /** Resistance of the gap between two panes [m² K W⁻¹]. */
+    gapResistance: v.optional(quantity(0, 2, 'm²K/W'), 0.17),
+    emissivity: v.optional(share, 0.84),
+  }),
+]);
+
+/** A surface of the user's own: an entry of the catalogue, or a build-up of its own. */
+export const listedSurfaceSchema = v.pipe(
+  v.strictObject({
+    name: words(60),
+    area: quantity(0.001, 10000, 'm²'),
+    tilt: quantity(0, 180, 'degrees from horizontal'),
+    azimuth,
+    covering: v.optional(v.nullable(identifier), null),
+    build: v.optional(v.nullable(buildSchema), null),
+    behind: v.picklist(['outdoors', 'room', 'ground', 'nothing']),
+  }),
+  v.check(
+    (surface) => (surface.covering === null) !== (surface.build === null),
+    'expected a covering of the catalogue or a build-up of its own, not both',
+  ),
+  v.check(
+    (surface) => surface.build?.kind !== 'panes' || surface.behind === 'outdoors' || surface.behind === 'room',
+    'expected panes to have the open air or a room behind them',
+  ),
+);
+
+/**
+ * Surfaces listed by hand, with the floor and the air they enclose. Where a surface faces down (tilt over
+ * 150°) it is the floor; else the place stands on the ground as its `floor` says.
+ */
 export const listedSchema = v.strictObject({
   kind: v.literal('listed'),
   floorArea: quantity(0.01, 10000, 'm²'),

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { azimuth, quantity, words } from './fields.ts';
+import { azimuth, monthDay, quantity, words } from './fields.ts';
 
 /** True where the JavaScript runtime knows the IANA time zone. */
 function knownTimeZone(name: string): boolean {
@@ -28,6 +28,11 @@ export const siteSchema = v.strictObject({
   albedo: v.optional(quantity(0, 1, ''), 0.2),
   /** Wind at the place as a share of the station's 10 m wind: 1 open, 0.5 among houses and hedges. */
   windShare: v.optional(quantity(0, 1.5, ''), 0.5),
+  /** Snow that lies in a usual winter: its depth [m] and from when to when; null where none lies. */
+  snow: v.optional(
+    v.nullable(v.strictObject({ depth: quantity(0.01, 2, 'm'), from: monthDay, to: monthDay })),
+    null,
+  ),
   horizon: v.optional(v.pipe(v.array(horizonPointSchema), v.maxLength(72)), []),
 });
 

@@ -4,6 +4,11 @@ const hourMs = 3_600_000;
 /** Days before each month of a common year. */
 export const daysBeforeMonth = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334, 365];
 
+/** Day of a common year (0 = 1 January) of a day written `MM-DD`; 29 February counts as 1 March. */
+export function dayOfMonthDay(monthDay: string): number {
+  return daysBeforeMonth[Number(monthDay.slice(0, 2)) - 1] + Number(monthDay.slice(3, 5)) - 1;
+}
+
 /** First day of the season as day of a common year (0 = 1 January): 1 August, south of the equator 1 February. */
 export function seasonStartDay(latitude: number): number {
   return latitude >= 0 ? 212 : 31;

@@ -54,6 +54,7 @@ function roomNight(place: Place, outside: number): number {
   if (room === null) return outside;
   if (room.kind === 'constant') return room.temperature;
   if (room.kind === 'schedule') return room.night;
+  if (room.kind === 'series') return room.values.reduce((least, value) => Math.min(least, value), room.otherwise);
   return room.temperature + room.factor * outside;
 }
 

@@ -17,8 +17,9 @@ export interface DailySeries {
   readonly leafMean: Float64Array;
   readonly leafMost: Float64Array;
   readonly leafNight: Float64Array;
-  /** Mean temperature of pots and mix [°C]. */
+  /** Mean and least temperature of pots and mix, which is that of the roots [°C]. */
   readonly potMean: Float64Array;
+  readonly potLeast: Float64Array;
   /** Daily light at plant level [mol m⁻² d⁻¹] from the sky and from lamps, averaged over the growing area. */
   readonly daylight: Float64Array;
   readonly lampLight: Float64Array;
@@ -33,6 +34,9 @@ export interface DailySeries {
   /** Hours in which the air is at 90 % relative humidity or more, and in which water forms on the cover [h d⁻¹]. */
   readonly dampHours: Float64Array;
   readonly dewHours: Float64Array;
+  /** Hours in which water forms on the leaves, and in which grey mould may start by the plan's `mouldRule` [h d⁻¹]. */
+  readonly leafDewHours: Float64Array;
+  readonly mouldHours: Float64Array;
   /** Hours in which the heaters run at full power and the air still falls below the set point [h d⁻¹]. */
   readonly shortfallHours: Float64Array;
 }
@@ -53,6 +57,37 @@ export interface HeatPart {
   /** Net heat out over the season, and over its coldest night (dusk to dawn) [kWh]. */
   readonly season: number;
   readonly coldestNight: number;
+  /** The same day by day, midnight to midnight, and over the dark hours from the noon of a day to the next noon [kWh]. */
+  readonly days: Float64Array;
+  readonly nights: Float64Array;
+}
+
+/** Air temperature by height and from the middle to the edge of the growing area at one instant [°C]. */
+export interface Heights {
+  readonly floor: number;
+  readonly bench: number;
+  readonly ridge: number;
+  readonly middle: number;
+  readonly edge: number;
+}
+
+/** What a burner takes over a season. */
+export interface FuelUse {
+  readonly heaterId: string;
+  readonly name: string;
+  readonly unit: 'kg' | 'litres';
+  /** Over the season, and on the day that took most. */
+  readonly amount: number;
+  readonly mostInADay: number;
+  /** Full bottle or tank, and how often it is emptied over the season; null where the plan has none. */
+  readonly tank: number | null;
+  readonly fillings: number | null;
+}
+
+/** One cause by which the network differs from the handbook sum: positive where the network needs more [W]. */
+export interface HandbookReason {
+  readonly words: string;
+  readonly watts: number;
 }
 
 /** Steady heat loss by the handbook sum: Σ U·A·ΔT + 0.33·n·V·ΔT + perimeter. */
@@ -67,6 +102,8 @@ export interface HandbookLoss {
   readonly loss: number;
   /** The same need by the network for a steady night at the same temperatures and a clear sky [W]. */
   readonly network: number;
+  /** What makes the difference, cause by cause, largest first; they add up to it. */
+  readonly reasons: readonly HandbookReason[];
   /** Why the two differ, in words; null where they differ by less than 20 %. */
   readonly reason: string | null;
 }
@@ -140,6 +177,10 @@ export interface PlaceSeason {
     readonly frostHours: number;
     readonly dampHours: number;
     readonly dewHours: number;
+    readonly leafDewHours: number;
+    readonly mouldHours: number;
+    /** Most carbon dioxide in the inside air [ppm]; 400 is the open air. */
+    readonly mostCarbonDioxide: number;
     readonly shortfallHours: number;
     /** Most electricity drawn at once by heaters, lamps and fans [W]. */
     readonly peakWatts: number;
@@ -149,6 +190,10 @@ export interface PlaceSeason {
     readonly daylightShare: number;
   };
   readonly heat: readonly HeatPart[];
+  /** Heights at the instant of the season's least inside air. */
+  readonly heights: Heights;
+  /** A line for each burner; empty where none burns. */
+  readonly fuels: readonly FuelUse[];
   readonly handbook: HandbookLoss;
   /** Largest imbalance of the air-and-contents energy balance, as a share of heat exchanged. */
   readonly energyResidual: number;

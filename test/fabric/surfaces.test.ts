@@ -71,7 +71,7 @@ describe('surfaces by hand', () => {
 
   it('tent, shelf and window bay stand in the room; only the pane sees the outdoors', () => {
     expect(surfacesOf(tent).surfaces.every((each) => each.behind === 'room' && !each.transparent)).toBe(true);
-    expect(surfacesOf(shelf).surfaces.every((each) => each.coveringId === 'open')).toBe(true);
+    expect(surfacesOf(shelf).surfaces.every((each) => each.covering.id === 'open')).toBe(true);
     const bay = surfacesOf(windowBay);
     expect(bay.surfaces.filter((each) => each.behind === 'outdoors').map((each) => each.name)).toEqual([
       'south pane',

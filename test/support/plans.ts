@@ -67,7 +67,7 @@ export const bareHouse = {
   shape: { kind: 'even-span', length: 3, width: 2.4, eavesHeight: 1.5, ridgeHeight: 2.2, azimuth: 180 },
   covering: 'glass-3',
   leakage: 1.5,
-  vents: { area: 0.4, height: 0.8, openAt: 16, band: 5 },
+  vents: [{ area: 0.4, height: 0.8, openAt: 16, band: 5 }],
   growingArea: 4,
 };
 

@@ -1,5 +1,5 @@
-import { coverings, surfacesOf } from '../../../core/index.ts';
-import type { CoveringUse, Place } from '../../../core/index.ts';
+import { surfacesOf } from '../../../core/index.ts';
+import type { Covering, CoveringUse, Place } from '../../../core/index.ts';
 
 /**
  * The middle cross-section of a place [m]: x from the front (the side that faces the shape's azimuth) to the
@@ -30,7 +30,7 @@ export interface Section {
 
 interface Surfaces {
   readonly part: string;
-  readonly coveringId: string;
+  readonly covering: Covering;
   readonly polygon: readonly (readonly [number, number, number])[] | null;
 }
 
@@ -50,9 +50,9 @@ function crossing(polygon: readonly (readonly [number, number, number])[], y: nu
 }
 
 function edgeOf(surface: Surfaces, points: readonly SectionPoint[]): SectionEdge {
-  const cover = coverings.find((each) => each.id === surface.coveringId);
-  const skins = cover && cover.use === 'glazing' && cover.resistance.value > 0.05 ? 2 : 1;
-  return { part: surface.part, from: points[0], to: points[1], use: cover?.use ?? 'open', skins };
+  const cover = surface.covering;
+  const skins = cover.use === 'glazing' && cover.resistance.value > 0.05 ? 2 : 1;
+  return { part: surface.part, from: points[0], to: points[1], use: cover.use, skins };
 }
 
 /** The cross-section of a place at half its length. */

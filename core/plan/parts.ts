@@ -1,0 +1,17 @@
+import * as v from 'valibot';
+import { heaterSchema, screenSchema, waterSchema } from './equipment.ts';
+import type { Heater, Screen, WaterStore } from './equipment.ts';
+import { placeSchema } from './schema.ts';
+import type { Place } from './schema.ts';
+
+/** A heater with every field it leaves out at its usual value. Throws where a value is out of range. */
+export const heaterOf = (part: v.InferInput<typeof heaterSchema>): Heater => v.parse(heaterSchema, part);
+
+/** A screen or curtain with every field it leaves out at its usual value. */
+export const screenOf = (part: v.InferInput<typeof screenSchema>): Screen => v.parse(screenSchema, part);
+
+/** A kind of water container with every field it leaves out at its usual value. */
+export const waterOf = (part: v.InferInput<typeof waterSchema>): WaterStore => v.parse(waterSchema, part);
+
+/** A place with every field it leaves out at its usual value. */
+export const placeOf = (part: v.InferInput<typeof placeSchema>): Place => v.parse(placeSchema, part);

@@ -57,7 +57,17 @@ export type { SeasonCache } from './season/index.ts';
 export { weatherFromPlan } from './season/weather-from-plan.ts';
 export { runNight } from './night/index.ts';
 export type * from './night/result.ts';
-export { applyChange, compareLamps, findWays, shiftsOf } from './advice/index.ts';
+export {
+  applyChange,
+  applyDampChange,
+  compareLamps,
+  dampChoices,
+  dampFigures,
+  findWays,
+  shiftsOf,
+} from './advice/index.ts';
+export type { DampAdvice, DampChangeId, DampChoice, DampFigures } from './advice/index.ts';
 export type * from './advice/result.ts';
-export { explain } from './explain/index.ts';
+export { balanceOf, coldestNightDay, explain, heatBalance, heatOf, spanWords } from './explain/index.ts';
+export type { HeatAmount, HeatBalance, HeatSpan } from './explain/index.ts';
 export type * from './explain/subject.ts';

@@ -1,4 +1,8 @@
 export { applyChange } from './change.ts';
+export { dampChoices, dampFigures } from './damp.ts';
+export type { DampAdvice, DampChoice, DampFigures, DampOptions } from './damp.ts';
+export { applyDampChange } from './damp-changes.ts';
+export type { DampChangeId } from './damp-changes.ts';
 export { compareLamps } from './lamps.ts';
 export { findWays, onlyPlace, shiftsOf } from './ways.ts';
 export type { WaysOptions } from './ways.ts';

@@ -1,6 +1,6 @@
 import type { Place } from '../plan/schema.ts';
 import { layerNumbers, standardFilms, surfacesOf } from '../fabric/index.ts';
-import type { PlaceSeason } from '../season/index.ts';
+import type { HandbookLoss, PlaceSeason } from '../season/index.ts';
 import { input, round } from './format.ts';
 import type { ExplainInput, Explanation } from './subject.ts';
 
@@ -40,6 +40,7 @@ export function explainHeatLoss(place: Place, season: PlaceSeason): Explanation 
     `Handbook: ${round(handbook.loss)} W. The full balance of this place on a clear night: ${round(handbook.network)} W.`,
   );
   if (handbook.reason !== null) steps.push(handbook.reason);
+  steps.push(...reasonSteps(handbook));
   return {
     title: `Heat needed in ${place.name} on the design night`,
     formula: 'Q = Σ U · A · ΔT + 0.33 · n · V · ΔT + floor · ΔT, less what a room gives',
@@ -49,4 +50,15 @@ export function explainHeatLoss(place: Place, season: PlaceSeason): Explanation 
     source:
       'Handbook sum as in ASABE EP406 and extension bulletins; films EN 673; floor ISO 13370:2017; the balance by surface with sky radiation as DEVELOPERS.md describes.',
   };
+}
+
+/** The causes of the difference one by one, and their sum. */
+function reasonSteps(handbook: HandbookLoss): string[] {
+  if (handbook.reasons.length === 0) return [];
+  const signed = (watts: number) => `${watts < 0 ? '−' : '+'}${round(Math.abs(watts))} W`;
+  const sum = handbook.reasons.reduce((total, reason) => total + reason.watts, 0);
+  return [
+    ...handbook.reasons.map((reason) => `${reason.words}: ${signed(reason.watts)}`),
+    `Together: ${signed(sum)}, and ${round(handbook.loss)} ${sum < 0 ? '−' : '+'} ${round(Math.abs(sum))} = ${round(handbook.loss + sum)} W`,
+  ];
 }

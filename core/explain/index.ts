@@ -1,11 +1,14 @@
 import type { Place, Plan } from '../plan/schema.ts';
 import type { PlaceSeason, SeasonResult } from '../season/index.ts';
 import { explainHeatLoss } from './heat-loss.ts';
+import { explainHeatPart } from './heat-part.ts';
 import { explainDailyLight, explainLampLight } from './light.ts';
 import { explainState } from './plants.ts';
 import { input, round } from './format.ts';
 import type { ExplainSubject, Explanation } from './subject.ts';
 
+export { balanceOf, coldestNightDay, heatBalance, heatOf, spanWords } from './heat-span.ts';
+export type { HeatAmount, HeatBalance, HeatSpan } from './heat-span.ts';
 export type * from './subject.ts';
 
 /**
@@ -30,6 +33,8 @@ export function explain(season: SeasonResult, subject: ExplainSubject): Explanat
       return explainLampLight(place);
     case 'inside-temperature':
       return explainTemperature(place, result, season, subject.day);
+    case 'heat-part':
+      return explainHeatPart(place, result, season, subject);
   }
 }
 

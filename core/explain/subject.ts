@@ -5,7 +5,20 @@ export type ExplainSubject =
   | { readonly kind: 'daily-light'; readonly placeId: string; readonly day: number }
   | { readonly kind: 'lamp-light'; readonly placeId: string }
   | { readonly kind: 'state'; readonly lotId: string; readonly day: number }
-  | { readonly kind: 'inside-temperature'; readonly placeId: string; readonly day: number };
+  | { readonly kind: 'inside-temperature'; readonly placeId: string; readonly day: number }
+  | HeatPartSubject;
+
+/** One part of a place's heat account over a span of days or nights; the whole balance where `part` is null. */
+export interface HeatPartSubject {
+  readonly kind: 'heat-part';
+  readonly placeId: string;
+  readonly part: string | null;
+  /** First day of the season's days and one past the last. */
+  readonly from: number;
+  readonly to: number;
+  /** Only the dark hours, from the noon of a day to the next. */
+  readonly dark: boolean;
+}
 
 export interface ExplainInput {
   readonly name: string;

@@ -1,16 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { applyChange, demonstrationPlan } from '../../core/index.ts';
+import { applyChange, demonstrationPlan, heaterOf } from '../../core/index.ts';
 import type { Heater, Plan } from '../../core/index.ts';
 
-const heater = (kind: Heater['kind'], day: number, night: number): Heater => ({
-  id: `${kind}-${night}`,
-  name: kind,
-  kind,
-  power: 1000,
-  setPointDay: day,
-  setPointNight: night,
-  differential: 1,
-});
+const heater = (kind: Heater['kind'], day: number, night: number): Heater =>
+  heaterOf({
+    id: `${kind}-${night}`,
+    name: kind,
+    kind,
+    power: 1000,
+    setPointDay: day,
+    setPointNight: night,
+  });
 
 function heatersAfter(heaters: Heater[], setPoint: number): readonly Heater[] {
   const places = demonstrationPlan.places.map((place) =>

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
+import { screenOf } from '../../core/index.ts';
 import { surfacesOf } from '../../core/fabric/index.ts';
 import type { Enclosure, Surface } from '../../core/fabric/index.ts';
 import {
@@ -157,7 +158,7 @@ describe('lining and screen', () => {
   const lined = surfacesOf({
     ...house,
     lining: 'bubble-lining',
-    screen: { covering: 'aluminised-screen', closedWhen: 'night', below: 5 },
+    screen: screenOf({ covering: 'aluminised-screen', closedWhen: 'night' }),
   });
   const bare = surfacesOf(house);
 

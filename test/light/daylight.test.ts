@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { screenOf } from '../../core/index.ts';
 import { surfacesOf } from '../../core/fabric/index.ts';
 import { covering } from '../../core/plan/coverings.ts';
 import { daylightSeries, diffuseTransmittance } from '../../core/light/index.ts';
@@ -252,7 +253,7 @@ describe('layers that are drawn', () => {
     const light = daylightSeries(
       {
         ...house,
-        screen: { covering: 'woven-screen', closedWhen: 'night', below: 5 },
+        screen: screenOf({ covering: 'woven-screen', closedWhen: 'night' }),
         fleece: { covering: 'fleece-17', layers: 2, laidWhen: 'always', below: 2 },
       },
       site,

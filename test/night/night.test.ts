@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   createSeasonCache,
   demonstrationPlan,
+  heaterOf,
   isoDate,
   runNight,
   runSeason,
@@ -38,15 +39,14 @@ const withPlace = (id: string, change: Partial<Place>): Plan => ({
 });
 
 const fan = (power: number, setPoint: number): Place['heaters'] => [
-  {
+  heaterOf({
     id: 'h',
     name: 'Heater',
     kind: 'fan',
     power,
     setPointDay: setPoint,
     setPointNight: setPoint,
-    differential: 1,
-  },
+  }),
 ];
 
 const ids = plan.places.map((place) => place.id);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { createSeasonCache, demonstrationPlan, runNight } from '../../core/index.ts';
+import { createSeasonCache, demonstrationPlan, heaterOf, runNight } from '../../core/index.ts';
 import type { NightInput, Place, PlaceNight } from '../../core/index.ts';
 
 const cache = createSeasonCache();
@@ -23,7 +23,7 @@ function tunnelWith(heaters: Place['heaters'], changes: Partial<NightInput> = {}
 }
 
 const heater = (kind: 'fan' | 'propane', power: number): Place['heaters'] => [
-  { id: 'h', name: 'Heater', kind, power, setPointDay: 4, setPointNight: 4, differential: 1 },
+  heaterOf({ id: 'h', name: 'Heater', kind, power, setPointDay: 4, setPointNight: 4 }),
 ];
 
 describe('the verdict on a night', () => {

@@ -1,6 +1,14 @@
 /** Laws of a whole season, on the demonstration plan. */
 import { describe, expect, it } from 'vitest';
-import { createSeasonCache, demonstrationPlan, runSeason, weatherFromPlan } from '../../core/index.ts';
+import {
+  createSeasonCache,
+  demonstrationPlan,
+  heaterOf,
+  runSeason,
+  screenOf,
+  waterOf,
+  weatherFromPlan,
+} from '../../core/index.ts';
 import type { Place, Plan, SeasonCache, WeatherYear } from '../../core/index.ts';
 import { planOf, tent } from '../support/plans.ts';
 import { firstDifference, firstNotFinite } from './difference.ts';
@@ -76,11 +84,11 @@ describe('the same plan', () => {
   const changes: [string, Partial<Place>][] = [
     ['fleece', { fleece: { covering: 'fleece-30', layers: 2, laidWhen: 'always', below: 2 } }],
     ['lining', { lining: 'bubble-lining' }],
-    ['screen', { screen: { covering: 'woven-screen', closedWhen: 'night', below: 0 } }],
+    ['screen', { screen: screenOf({ covering: 'woven-screen', closedWhen: 'night' }) }],
     ['leakage', { leakage: 3 }],
     ['mass of the pots', { potMass: 80 }],
-    ['vents', { vents: null }],
-    ['water', { water: [{ name: 'Barrel', litres: 50, count: 2 }] }],
+    ['vents', { vents: [] }],
+    ['water', { water: [waterOf({ name: 'Barrel', litres: 50, count: 2 })] }],
     ['heaters', { heaters: [] }],
     ['lamps', { lamps: [] }],
     ['growing area', { growingArea: 0.3 }],
@@ -136,15 +144,14 @@ describe('colder air outdoors', () => {
   const heated = edited((place) => ({
     ...place,
     heaters: [
-      {
+      heaterOf({
         id: 'h',
         name: 'Heater',
         kind: 'fan',
         power: 3000,
         setPointDay: 18,
         setPointNight: 16,
-        differential: 1,
-      },
+      }),
     ],
   }));
   const heat = (kelvin: number) => runSeason(heated, shifted(kelvin), createSeasonCache());

@@ -1,6 +1,7 @@
 import { spawn } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { planSchemaVersion } from '../../../core/index.ts';
 
 const program = fileURLToPath(new URL('../../../electron/headless/main.ts', import.meta.url));
 
@@ -27,7 +28,7 @@ describe('the command', () => {
   it('ends with 0, 1 and 2 as it says, the result alone on standard output', async () => {
     const demo = await start(['demo']);
     expect(demo).toMatchObject({ code: 0, notes: '' });
-    expect(JSON.parse(demo.out).schemaVersion).toBe(1);
+    expect(JSON.parse(demo.out).schemaVersion).toBe(planSchemaVersion);
     expect(await start(['season', '-'], '{}')).toMatchObject({ code: 1, out: '' });
     expect(await start(['winter'])).toMatchObject({ code: 2, out: '' });
   });

@@ -2,6 +2,7 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import SqliteDatabase from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
+import { planSchemaVersion } from '../../../core/index.ts';
 import { migrations } from '../../../electron/host/store/migrations.ts';
 import type { Migration } from '../../../electron/host/store/migrations.ts';
 import { openStore, storeFileName } from '../../../electron/host/store/open.ts';
@@ -12,7 +13,7 @@ const newFolder = useFolder();
 const now = () => Date.UTC(2026, 0, 15, 21, 30);
 const text = (name: string) => ({
   document: `{"name":"${name}"}`,
-  schemaVersion: 1,
+  schemaVersion: planSchemaVersion,
   name,
   siteName: 'A',
   places: 1,

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { planSchemaVersion } from '../../../core/index.ts';
 import { openStore } from '../../../electron/host/store/open.ts';
 import { mergeWithinMs, versionsKept } from '../../../electron/host/store/plans.ts';
 import { createStore, storeOn } from '../../../electron/host/store/store.ts';
@@ -14,7 +15,7 @@ let store: Store;
 const open = () => createStore({ folder, now: () => clock });
 const text = (name: string) => ({
   document: `{"name":"${name}"}`,
-  schemaVersion: 1,
+  schemaVersion: planSchemaVersion,
   name,
   siteName: 'A',
   places: 1,

@@ -1,4 +1,4 @@
-import type { Plan, Way } from '../../core/index.ts';
+import type { Plan } from '../../core/index.ts';
 import type { Host } from '../../electron/contract.ts';
 import type {
   FromWorker,
@@ -12,7 +12,7 @@ import EngineWorker from '../worker/engine-worker.ts?worker';
 interface Pending {
   readonly settle: (answer: unknown) => void;
   readonly refuse: (error: unknown) => void;
-  readonly onWay?: (way: Way) => void;
+  readonly onPiece?: (piece: never) => void;
 }
 
 function bytesOf(base64: string): Uint8Array {
@@ -36,7 +36,7 @@ export class EngineThread {
   async ask<N extends RequestName>(
     name: N,
     ask: Requests[N]['ask'],
-    onWay?: (way: Way) => void,
+    onPiece?: (piece: Requests[N]['piece']) => void,
   ): Promise<Requests[N]['answer']> {
     const weather = await this.#weatherFor(ask.plan);
     const worker = this.#started();
@@ -46,7 +46,7 @@ export class EngineThread {
     }
     const id = (this.#lastId += 1);
     return new Promise((settle, refuse) => {
-      this.#pending.set(id, { settle: settle as Pending['settle'], refuse, onWay });
+      this.#pending.set(id, { settle: settle as Pending['settle'], refuse, onPiece: onPiece as Pending['onPiece'] });
       const message: RequestMessage<N> = { kind: 'request', id, name, ask };
       worker.postMessage(message);
     });
@@ -75,8 +75,8 @@ export class EngineThread {
   #receive(message: FromWorker) {
     const question = this.#pending.get(message.id);
     if (!question) return;
-    if (message.kind === 'way') {
-      question.onWay?.(message.way);
+    if (message.kind === 'piece') {
+      question.onPiece?.(message.piece as never);
       return;
     }
     this.#pending.delete(message.id);

@@ -1,4 +1,6 @@
 import type {
+  DampAdvice,
+  DampChoice,
   LampComparison,
   LampOption,
   NightInput,
@@ -15,12 +17,14 @@ import { EngineThread } from './engine-thread.ts';
 
 /**
  * The engine in its workers: one for the sheet and the night (which starts from the season the sheet has), one
- * for lamps, one for the search for ways, which can be stopped. The page waits for none of them.
+ * for lamps, one each for the search for ways and for advice against damp, which can be stopped. The page waits for
+ * none of them.
  */
 export class Engine {
   #sheet: EngineThread;
   #desk: EngineThread;
   #search: EngineThread;
+  #damp: EngineThread;
   #waiting: {
     plan: Plan;
     settle: (result: SeasonResult | null) => void;
@@ -33,6 +37,7 @@ export class Engine {
     this.#sheet = new EngineThread(host, 'sheet');
     this.#desk = new EngineThread(host, 'desk');
     this.#search = new EngineThread(host, 'search');
+    this.#damp = new EngineThread(host, 'damp');
   }
 
   /** The season of a plan. One runs and at most one waits: null where a later request took the waiting one's place. */
@@ -70,14 +75,33 @@ export class Engine {
   }
 
   /** Ways to a wish, each told as it is found. Aborting `signal` stops the search and rejects with its reason. */
-  async ways(plan: Plan, wish: Wish, onWay?: (way: Way) => void, signal?: AbortSignal): Promise<WaysResult> {
-    signal?.throwIfAborted();
-    const stop = () => this.#search.stop(signal?.reason);
-    signal?.addEventListener('abort', stop, { once: true });
-    try {
-      return await this.#search.ask('ways', { plan, wish }, onWay);
-    } finally {
-      signal?.removeEventListener('abort', stop);
-    }
+  ways(plan: Plan, wish: Wish, onWay?: (way: Way) => void, signal?: AbortSignal): Promise<WaysResult> {
+    return stoppable(this.#search, signal, () => this.#search.ask('ways', { plan, wish }, onWay));
+  }
+
+  /** What would help against damp in a place, each choice told as it is found; stopped as `ways` is. */
+  damp(
+    plan: Plan,
+    placeId: string,
+    onChoice?: (choice: DampChoice) => void,
+    signal?: AbortSignal,
+  ): Promise<DampAdvice> {
+    return stoppable(this.#damp, signal, () => this.#damp.ask('damp', { plan, placeId }, onChoice));
+  }
+}
+
+/** Asks a thread; aborting `signal` ends the thread and with it the question. */
+async function stoppable<Answer>(
+  thread: EngineThread,
+  signal: AbortSignal | undefined,
+  ask: () => Promise<Answer>,
+): Promise<Answer> {
+  signal?.throwIfAborted();
+  const stop = () => thread.stop(signal?.reason);
+  signal?.addEventListener('abort', stop, { once: true });
+  try {
+    return await ask();
+  } finally {
+    signal?.removeEventListener('abort', stop);
   }
 }

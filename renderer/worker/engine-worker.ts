@@ -1,6 +1,7 @@
 import {
   compareLamps,
   createSeasonCache,
+  dampChoices,
   findWays,
   readEpwBytes,
   readTmy3,
@@ -68,7 +69,12 @@ const answers: Answers = {
   lamps: ({ plan, placeId, options }) =>
     compareLamps(options, { plan, weather: weatherOf(plan), placeId, cache }),
   ways: ({ plan, wish }, id) =>
-    findWays(plan, weatherOf(plan), wish, { cache, onWay: (way) => tell({ kind: 'way', id, way }) }),
+    findWays(plan, weatherOf(plan), wish, { cache, onWay: (piece) => tell({ kind: 'piece', id, piece }) }),
+  damp: ({ plan, placeId }, id) =>
+    dampChoices(plan, weatherOf(plan), placeId, {
+      cache,
+      onChoice: (piece) => tell({ kind: 'piece', id, piece }),
+    }),
 };
 
 function answer<N extends RequestName>({ id, name, ask }: RequestMessage<N>) {

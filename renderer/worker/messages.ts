@@ -1,4 +1,6 @@
 import type {
+  DampAdvice,
+  DampChoice,
   LampComparison,
   LampOption,
   NightInput,
@@ -19,15 +21,17 @@ export interface WeatherMessage {
   readonly bytes: Uint8Array;
 }
 
-/** What can be asked of the engine, by name: what goes in, what comes out. */
+/** What can be asked of the engine, by name: what goes in, what is told on the way, what comes out. */
 export interface Requests {
-  season: { ask: { plan: Plan }; answer: SeasonParcel };
-  night: { ask: { plan: Plan; input: NightInput }; answer: NightResult };
+  season: { ask: { plan: Plan }; piece: never; answer: SeasonParcel };
+  night: { ask: { plan: Plan; input: NightInput }; piece: never; answer: NightResult };
   lamps: {
     ask: { plan: Plan; placeId: string; options: readonly LampOption[] };
+    piece: never;
     answer: readonly LampComparison[];
   };
-  ways: { ask: { plan: Plan; wish: Wish }; answer: WaysResult };
+  ways: { ask: { plan: Plan; wish: Wish }; piece: Way; answer: WaysResult };
+  damp: { ask: { plan: Plan; placeId: string }; piece: DampChoice; answer: DampAdvice };
 }
 export type RequestName = keyof Requests;
 
@@ -41,6 +45,6 @@ export interface RequestMessage<N extends RequestName = RequestName> {
 export type ToWorker = WeatherMessage | RequestMessage;
 
 export type FromWorker =
-  | { readonly kind: 'way'; readonly id: number; readonly way: Way }
+  | { readonly kind: 'piece'; readonly id: number; readonly piece: Requests[RequestName]['piece'] }
   | { readonly kind: 'done'; readonly id: number; readonly answer: unknown; readonly milliseconds: number }
   | { readonly kind: 'failed'; readonly id: number; readonly message: string };

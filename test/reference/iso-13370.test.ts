@@ -46,3 +46,39 @@ describe('ISO 13370 slab on ground: U [W m⁻² K⁻¹]', () => {
     expect(whole).toEqual([...whole].sort((a, b) => a - b));
   });
 });
+
+describe('other rules for the same floor', () => {
+  /** Delsante's slab as CIBSE prints it: λ 1.4 W m⁻¹ K⁻¹, wall `w`, b the shorter and L the longer side [m]. */
+  const delsante = (longer: number, shorter: number, w: number) => {
+    const [lambda, b] = [1.4, shorter];
+    return ((2 * lambda * Math.exp(b / (2 * longer))) / (0.5 * b * Math.PI)) * Math.atanh(b / (b + w));
+  };
+
+  it.each([
+    // A page of facts quoting CIBSE.
+    [20, 10, 0.482],
+    [60, 20, 0.258],
+  ])('Delsante, %d × %d m, wall 0.3 m: U %d, ISO 13370 within 4 %', (longer, shorter, expected) => {
+    expect(delsante(longer, shorter, 0.3)).toBeCloseTo(expected, 3);
+    const iso = groundU((longer * shorter) / (longer + shorter), thickness(0.3, 1.4), 1.4);
+    expect(Math.abs(iso / expected - 1)).toBeLessThan(0.04);
+  });
+
+  it('regression 0.05 + 1.65 (P/A) − 0.6 (P/A)²: 0.209 at 0.1 m⁻¹, ISO 13370 on clay within 6 %', () => {
+    const regression = 0.05 + 1.65 * 0.1 - 0.6 * 0.01;
+    expect(regression).toBeCloseTo(0.209, 6);
+    expect(Math.abs(groundU(20, thickness(0.3, 1.5), 1.5) / regression - 1)).toBeLessThan(0.06);
+  });
+
+  it('edge factor of a bare slab 1.26 to 1.38 W m⁻¹ K⁻¹ (ASHRAE, EP406, from memory) lies between a small house and a tunnel', () => {
+    const perEdge = (length: number, width: number) =>
+      groundFloorConductance(length * width, 2 * (length + width), 0.1, 1.5) / (2 * (length + width));
+    // Reached 1.05 and 1.70: the edge rule forgets that a wide floor also loses through its middle.
+    expect(perEdge(3, 2.4)).toBeLessThan(1.26);
+    expect(perEdge(3, 2.4)).toBeGreaterThan(1);
+    expect(perEdge(30, 6)).toBeGreaterThan(1.38);
+    expect(perEdge(30, 6)).toBeLessThan(1.75);
+    expect(perEdge(6, 4)).toBeGreaterThan(1.2);
+    expect(perEdge(6, 4)).toBeLessThan(1.4);
+  });
+});

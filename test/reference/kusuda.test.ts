@@ -72,3 +72,27 @@ describe('ground temperature', () => {
     expect(() => groundTemperature(1, 1, { ...wave, diffusivity: 0 })).toThrow('expected a diffusivity');
   });
 });
+
+describe('how deep a year reaches', () => {
+  it.each([
+    // Diffusivity [m² s⁻¹] (de Vries 1963) and damping depth √(α·P/π) [m] (derived).
+    ['moist sand', 0.99e-6, 3.15],
+    ['moist clay', 0.4e-6, 2.01],
+    ['wet peat', 0.12e-6, 1.1],
+  ])('%s: the swing falls to 1/e at the damping depth', (_, diffusivity, depth) => {
+    // The table rounds, the clay from 2.004.
+    expect(Math.abs(Math.sqrt((diffusivity * 365 * 86400) / Math.PI) - depth)).toBeLessThan(0.0065);
+    const wave = { mean: 10, amplitude: 8, coldestDay: 20, diffusivity };
+    let [least, most] = [Infinity, -Infinity];
+    for (let day = 1; day <= 365; day++) {
+      const t = groundTemperature(depth, day, wave);
+      [least, most] = [Math.min(least, t), Math.max(most, t)];
+    }
+    expect((most - least) / 2 / 8).toBeCloseTo(Math.exp(-1), 2);
+  });
+
+  it('the soil used here lies among them: 4 to 10 · 10⁻⁷ m² s⁻¹ for moist soils', () => {
+    expect(usualDiffusivity).toBeGreaterThan(4e-7);
+    expect(usualDiffusivity).toBeLessThan(10e-7);
+  });
+});

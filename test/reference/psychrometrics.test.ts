@@ -1,5 +1,6 @@
 /** ASHRAE Handbook of Fundamentals 2017, ch. 1, as quoted with its tables in other test suites; other libraries where said. */
 import { describe, expect, it } from 'vitest';
+import { saturationRatio } from '../../core/heat/index.ts';
 import { standardPressure } from '../../core/sun/index.ts';
 import {
   airDensity,
@@ -10,6 +11,7 @@ import {
   humidityRatioOfWetBulb,
   relativeHumidity,
   saturationPressure,
+  saturationPressureFao,
   specificVolume,
   vapourDensity,
   vapourPressure,
@@ -111,5 +113,64 @@ describe('moist air', () => {
     }
     expect(airDensity(20, 0.007, 101325)).toBeLessThan(airDensity(20, 0, 101325));
     expect(() => dewPoint(0)).toThrow('expected a vapour pressure');
+  });
+});
+
+describe('damp', () => {
+  it('dew point of air at 20/80, 15/85, 12/90, 10/90 and 5 °C/95 %: 16.45, 12.50, 10.41, 8.44, 4.27 °C (derived)', () => {
+    const rows: [number, number, number][] = [
+      [20, 0.8, 16.45],
+      [15, 0.85, 12.5],
+      [12, 0.9, 10.41],
+      [10, 0.9, 8.44],
+      [5, 0.95, 4.27],
+    ];
+    const pairs = rows.map(([t, humidity, dew]): [number, number] => [dewPointOfHumidity(t, humidity), dew]);
+    expectClose('dew point [°C]', pairs, { mean: 0.004, max: 0.006 });
+  });
+
+  it('air of 70 °F and 70 % wets a surface of 60 °F and below (North Carolina State, greenhouse ventilation)', () => {
+    const celsius = (fahrenheit: number) => (fahrenheit - 32) / 1.8;
+    const dew = dewPoint(0.7 * saturationPressure(celsius(70)));
+    expect(dew * 1.8 + 32).toBeCloseTo(59.8, 0);
+    expect(dew).toBeLessThan(celsius(60));
+  });
+
+  it('vapour pressure deficit: 1.267, 0.468 and 0.061 kPa at 25/60, 20/80 and 10 °C/95 % (derived)', () => {
+    const deficit = (t: number, humidity: number) => ((1 - humidity) * saturationPressureFao(t)) / 1000;
+    expect(deficit(25, 0.6)).toBeCloseTo(1.267, 3);
+    expect(deficit(20, 0.8)).toBeCloseTo(0.468, 3);
+    expect(deficit(10, 0.95)).toBeCloseTo(0.061, 3);
+  });
+
+  it('in inch-pounds: 0.058268, 0.12656 and 0.45973 psi at 23, 41 and 77 °F (ASHRAE 2017, IP edition)', () => {
+    const psi = (fahrenheit: number) => saturationPressure((fahrenheit - 32) / 1.8) / 6894.757;
+    expectClose(
+      'ratio',
+      [
+        [psi(23) / 0.058268, 1],
+        [psi(41) / 0.12656, 1],
+        [psi(77) / 0.45973, 1],
+      ],
+      { mean: 0.0002, max: 0.0004 },
+    );
+  });
+
+  it('a trap: over water the pressure at −10 °C is 285.7 Pa, 9.9 % above that over ice', () => {
+    // Tetens with FAO-56's coefficients gives 286.8, with those of most tables 285.7.
+    expect(Math.abs(saturationPressureFao(-10) - 285.7)).toBeLessThan(1.2);
+    expect(saturationPressureFao(-10) / saturationPressure(-10) - 1).toBeGreaterThan(0.09);
+    expect(saturationPressureFao(-10) / saturationPressure(-10) - 1).toBeLessThan(0.11);
+  });
+
+  it('the heat balance’s own saturation (Magnus, Alduchov & Eskridge 1996) within 0.3 % of the handbook’s, 0–45 °C', () => {
+    for (let t = 0; t <= 45; t += 1) {
+      const ratio = saturationRatio(t, 101325) / humidityRatio(saturationPressure(t), 101325);
+      expect(Math.abs(ratio - 1), `${t} °C`).toBeLessThan(0.003);
+    }
+  });
+
+  it('half-saturated air of 20 °C holds 8.64 g m⁻³ (derived)', () => {
+    expect(vapourDensity(20, 0.5 * saturationPressure(20)) * 1000).toBeCloseTo(8.64, 2);
   });
 });

@@ -103,7 +103,7 @@ describe('the models disagree, and the program stands among them', () => {
       const dew = dewPointOfHumidity(t, humidity);
       const others = Object.values(otherSkies).map((model) => model(t, dew));
       // Clark & Allen as printed has 273 for 0 °C, the table 273.15: 0.0004 in emissivity, 0.04 K in the sky.
-    others.forEach((value, i) => expect(Math.abs(value - values[i])).toBeLessThan(i === 4 ? 0.04 : 0.01));
+      others.forEach((value, i) => expect(Math.abs(value - values[i])).toBeLessThan(i === 4 ? 0.04 : 0.01));
       const ours = skyTemperature(skyLongWave(t, clearSkyEmissivity(dew)));
       expect(ours).toBeGreaterThan(Math.min(...others));
       expect(ours).toBeLessThan(Math.max(...others));

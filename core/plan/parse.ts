@@ -37,5 +37,10 @@ function plain(issue: { message: string; expected: string | null; received: stri
     return 'expected this field, got nothing';
   }
   if (received === 'undefined') return message.replace(/, got undefined$/, ', got nothing');
-  return message.replace(/^Invalid type: Expected (.*) but received (.*)$/, 'expected $1, got $2');
+  const many = message.replace(
+    /^Invalid length: Expected (>=|<=)?(\d+) but received (\d+)$/,
+    (_all, bound: string | undefined, count: string, got: string) =>
+      `expected a list of ${bound === '>=' ? 'at least ' : bound === '<=' ? 'at most ' : ''}${count}, got ${got}`,
+  );
+  return many.replace(/^Invalid type: Expected (.*) but received (.*)$/, 'expected $1, got $2');
 }

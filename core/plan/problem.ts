@@ -4,3 +4,8 @@ export interface Problem {
   readonly path: string;
   readonly message: string;
 }
+
+/** A figure as it stands in a message: three digits, `0.0312`, `8.94`, `1230`. */
+export function shown(value: number): string {
+  return String(Math.abs(value) >= 1000 ? Math.round(value) : Number(value.toPrecision(3)));
+}

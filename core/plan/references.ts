@@ -1,15 +1,16 @@
 import type { Problem } from './problem.ts';
 import type { Place, Plan } from './schema.ts';
-import { coverings } from './coverings.ts';
+import { contradictions } from './contradictions.ts';
+import { coveringProblems } from './fitting.ts';
+import { impossible } from './impossible.ts';
 import { lampTechnologies } from './lamps.ts';
 import { groupEditProblems, plantGroup } from './groups.ts';
 
-const coveringIds = new Set(coverings.map((each) => each.id));
 const technologyIds = new Set(lampTechnologies.map((each) => each.id));
 
 /** Problems that a schema alone cannot see: names that point nowhere, twins, a place in a room that is not described. */
 export function references(plan: Plan): Problem[] {
-  const problems: Problem[] = [];
+  const problems: Problem[] = [...snowProblems(plan)];
   twins(
     plan.places.map((place) => place.id),
     'places',
@@ -38,23 +39,7 @@ export function references(plan: Plan): Problem[] {
 }
 
 function placeReferences(place: Place, path: string, problems: Problem[]): void {
-  const coveringAt: [string, string | null | undefined][] = [
-    ['covering', place.covering],
-    ['lining', place.lining],
-    ['screen.covering', place.screen?.covering],
-    ['fleece.covering', place.fleece?.covering],
-    ['baseWall.covering', place.baseWall?.covering],
-  ];
-  if (place.shape.kind === 'listed') {
-    place.shape.surfaces.forEach((surface, index) =>
-      coveringAt.push([`shape.surfaces.${index}.covering`, surface.covering]),
-    );
-  }
-  for (const [field, id] of coveringAt) {
-    if (id !== null && id !== undefined && !coveringIds.has(id)) {
-      problems.push(unknown(`${path}.${field}`, 'covering', id));
-    }
-  }
+  problems.push(...coveringProblems(place, path), ...impossible(place, path), ...contradictions(place, path));
   place.lamps.forEach((lamp, index) => {
     if (!technologyIds.has(lamp.technology)) {
       problems.push(unknown(`${path}.lamps.${index}.technology`, 'lamp technology', lamp.technology));
@@ -71,6 +56,18 @@ export function needsRoom(place: Place): boolean {
   if (shape.kind === 'tent' || shape.kind === 'shelf' || shape.kind === 'window-bay') return true;
   if (shape.kind === 'lean-to') return shape.wall.behind === 'room';
   return shape.kind === 'listed' && shape.surfaces.some((surface) => surface.behind === 'room');
+}
+
+/** Snow that goes on the day it comes lies on no day. */
+function snowProblems({ site }: Plan): Problem[] {
+  const { snow } = site;
+  if (snow === null || snow.from !== snow.to) return [];
+  return [
+    {
+      path: 'site.snow.to',
+      message: `expected another day than the snow comes on (${snow.from}), got ${snow.to}`,
+    },
+  ];
 }
 
 function twins(ids: readonly string[], path: string, problems: Problem[]): void {

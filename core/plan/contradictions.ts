@@ -1,0 +1,59 @@
+import { minutesOf } from './fields.ts';
+import type { Problem } from './problem.ts';
+import type { Place } from './schema.ts';
+
+/** Fields that gainsay each other: hours that hold at no time, a tank without a flame, air from a room that is not there. */
+export function contradictions(place: Place, path: string): Problem[] {
+  const found = [...hourProblems(place), ...heaterProblems(place), ...roomProblems(place)];
+  return found.map((each) => ({ ...each, path: `${path}.${each.path}` }));
+}
+
+interface Hours {
+  readonly from: string;
+  readonly to: string;
+}
+
+/** Hours that begin when they end could mean always or never; a whole day is 00:00 to 24:00. */
+function hourProblems({ screen, curtain, door, heaters }: Place): Problem[] {
+  const spans: [string, Hours | null][] = [
+    ['screen.to', screen?.closedWhen === 'hours' ? screen : null],
+    ['curtain.to', curtain?.closedWhen === 'hours' ? curtain : null],
+    ['door.to', door],
+    ...heaters.map(({ hours }, index): [string, Hours | null] => [`heaters.${index}.hours.to`, hours]),
+  ];
+  return spans.flatMap(([path, hours]) => {
+    if (hours === null || minutesOf(hours.from) !== minutesOf(hours.to)) return [];
+    const message = `expected another time than it begins at (${hours.from}; a whole day is 00:00 to 24:00), got ${hours.to}`;
+    return [{ path, message }];
+  });
+}
+
+function heaterProblems({ heaters }: Place): Problem[] {
+  return heaters.flatMap(({ kind, tank, name }, index) => {
+    if (tank === null || kind === 'propane' || kind === 'paraffin') return [];
+    const message = `expected no bottle or tank, ${name} runs on electricity, got ${tank}`;
+    return [{ path: `heaters.${index}.tank`, message }];
+  });
+}
+
+/** A fan that draws from the room and a curtain before it need one, and the curtain an open side towards it. */
+function roomProblems(place: Place): Problem[] {
+  const problems: Problem[] = [];
+  if (place.fan?.draws === 'room' && place.room === null)
+    problems.push({
+      path: 'fan.draws',
+      message: 'expected a room to draw air from, got a place without one',
+    });
+  if (place.curtain !== null && !opensToRoom(place))
+    problems.push({
+      path: 'curtain',
+      message: 'expected a curtain only where a side is open to a room, got a place without such a side',
+    });
+  return problems;
+}
+
+function opensToRoom({ shape }: Place): boolean {
+  if (shape.kind === 'listed')
+    return shape.surfaces.some(({ covering, behind }) => behind === 'room' && covering === 'open');
+  return shape.kind === 'window-bay' || shape.kind === 'shelf';
+}

@@ -8,6 +8,8 @@ export type { PlanReading, Problem } from './plan/parse.ts';
 export { planJsonSchema } from './plan/json-schema.ts';
 export { planSchema, planSchemaVersion } from './plan/schema.ts';
 export type { Climate, Lot, MonthNormals, Place, Plan, Tariff } from './plan/schema.ts';
+export { leakages, leakagesFor } from './plan/leakages.ts';
+export type { Leakage } from './plan/leakages.ts';
 export { mouldRule, mouldRules } from './plan/mould.ts';
 export type { MouldRule } from './plan/mould.ts';
 export { heaterOf, placeOf, screenOf, waterOf } from './plan/parts.ts';

@@ -1,4 +1,4 @@
-import { coverings } from '../../core/index.ts';
+import { coverings, heaterOf } from '../../core/index.ts';
 import type { Heater, Lamp, Place, Plan } from '../../core/index.ts';
 import { formatHours, formatNumber, formatPower, formatTemperature } from '../state/units.ts';
 import type { UnitPreferences } from '../state/units.ts';
@@ -45,15 +45,14 @@ export const startMinutes = (lamp: Lamp) => minutesOf(lamp.on) % 1440;
 export const clockWords = (minutes: number) => clock(minutes);
 
 /** What a hardware shop sells (common practice, no source); enough to see what heating would do. */
-export const triedHeater: Heater = {
+export const triedHeater: Heater = heaterOf({
   id: 'tried-heater',
   name: 'Fan heater',
   kind: 'fan',
   power: 1000,
   setPointDay: 5,
   setPointNight: 5,
-  differential: 1,
-};
+});
 
 /** A white LED of 130 W a square metre of growing area, hung 40 cm over the plants (common practice, no source). */
 export function triedLamp(place: Place): Lamp {

@@ -27,6 +27,12 @@ export function keepSound(
   return null;
 }
 
+/** `edit` as rows of fields give it; changes of one field are joined by its key, what is added or taken is not. */
+export function keyed(edit: EditPlace, place: Place) {
+  return (part: Partial<Place>, words: string, key?: string) =>
+    edit(words, part, key === undefined ? undefined : `${place.id}.${key}`);
+}
+
 export function withPlace(plan: Plan, placeId: string, part: Partial<Place>): Plan {
   return {
     ...plan,
@@ -68,4 +74,9 @@ export function replaced<T>(list: readonly T[], index: number, part: Partial<T>)
 
 export function without<T>(list: readonly T[], index: number): T[] {
   return list.filter((_, i) => i !== index);
+}
+
+/** The list with one item moved a step towards the first. */
+export function movedUp<T>(list: readonly T[], index: number): T[] {
+  return list.map((item, i) => (i === index - 1 ? list[index] : i === index ? list[index - 1] : item));
 }

@@ -1,10 +1,6 @@
 import { coveringsFor } from '../../../core/index.ts';
 import type { CoveringUse, Heater, ShapeKind } from '../../../core/index.ts';
-
-export interface Option {
-  readonly value: string;
-  readonly name: string;
-}
+import type { Option } from '../../forms/option.ts';
 
 /** What a shape is covered with, the usual first. */
 const coverUses: Record<ShapeKind, readonly CoveringUse[]> = {
@@ -35,16 +31,18 @@ export function coverOptions(kind: ShapeKind, current: string): Option[] {
 
 const none: Option = { value: '', name: 'None' };
 export const liningOptions = (): Option[] => [none, ...optionsOf('lining')];
+export const secondSkinOptions = (): Option[] => [none, ...optionsOf('film'), ...optionsOf('glazing')];
 export const screenOptions = (): Option[] => [none, ...optionsOf('screen')];
 export const fleeceOptions = (): Option[] => [none, ...optionsOf('fleece')];
 export const wallOptions = (): Option[] => [none, ...optionsOf('wall')];
-
-export const floorOptions: readonly Option[] = [
-  { value: 'soil', name: 'Soil' },
-  { value: 'slab', name: 'Concrete or paving' },
-  { value: 'gravel', name: 'Gravel' },
-  { value: 'raised', name: 'Off the ground' },
+export const shadySideOptions = (): Option[] => [
+  { value: '', name: 'Same as the rest' },
+  ...optionsOf('wall'),
 ];
+
+/** Options in the order they are written. */
+export const optionsFrom = (names: Record<string, string>): Option[] =>
+  Object.entries(names).map(([value, name]) => ({ value, name }));
 
 export const heaterNames: Record<Heater['kind'], string> = {
   fan: 'Fan heater',
@@ -53,11 +51,19 @@ export const heaterNames: Record<Heater['kind'], string> = {
   propane: 'Propane heater',
   paraffin: 'Paraffin heater',
   'heat-mat': 'Heat mat',
+  'heat-pump': 'Heat pump',
 };
-export const heaterOptions: readonly Option[] = Object.entries(heaterNames).map(([value, name]) => ({
-  value,
-  name,
-}));
+export const heaterOptions = optionsFrom(heaterNames);
+
+/** Least and most heat at full output [W] that is sold for a garden's places (common practice, no source). */
+const sold: Record<Exclude<Heater['kind'], 'heat-mat'>, readonly [number, number]> = {
+  fan: [300, 3000],
+  tubular: [100, 500],
+  'oil-filled': [300, 3000],
+  propane: [1500, 8000],
+  paraffin: [300, 3000],
+  'heat-pump': [2000, 8000],
+};
 
 /**
  * Usual heat at full output [W] of a first heater: an even 100 W a square metre of floor for air heaters, the mat
@@ -65,6 +71,6 @@ export const heaterOptions: readonly Option[] = Object.entries(heaterNames).map(
  */
 export function usualHeaterPower(kind: Heater['kind'], floorArea: number, growingArea: number): number {
   if (kind === 'heat-mat') return Math.max(20, Math.round((150 * growingArea) / 10) * 10);
-  const wanted = Math.round((100 * floorArea) / 100) * 100;
-  return Math.min(kind === 'tubular' ? 500 : 3000, Math.max(kind === 'tubular' ? 100 : 300, wanted));
+  const [least, most] = sold[kind];
+  return Math.min(most, Math.max(least, Math.round((100 * floorArea) / 100) * 100));
 }

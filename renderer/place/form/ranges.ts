@@ -1,31 +1,20 @@
-import type { ShapeKind } from '../../../core/index.ts';
+import type { ShapeKind, ShapeOf } from '../../../core/index.ts';
+import { choice, number } from '../../forms/fields.ts';
+import type { Field, NumberField } from '../../forms/fields.ts';
+import { optionsFrom } from './choices.ts';
 
-/** What the fields of a place accept, as the plan's schema does (a test holds the two together). */
-export interface FieldDescription {
-  readonly key: string;
-  readonly label: string;
-  readonly unit: string;
-  readonly minimum: number;
-  readonly maximum: number;
-}
+/** A size of a shape. What fields accept is what the plan's schema accepts (a test holds the two together). */
+type Sizes = Record<string, number>;
 
-const metres = (key: string, label: string, minimum: number, maximum: number): FieldDescription => ({
-  key,
-  label,
-  unit: 'm',
-  minimum,
-  maximum,
-});
-const facing = (label: string): FieldDescription => ({
-  key: 'azimuth',
-  label,
-  unit: '°',
-  minimum: 0,
-  maximum: 360,
-});
+const metres = (key: string, label: string, minimum: number, maximum: number): NumberField<Sizes> =>
+  number(key, label, 'm', [minimum, maximum], {
+    refuse: (value, sizes) => heightRefusal(sizes, key, value),
+  });
+const facing = (label: string): NumberField<Sizes> =>
+  number('azimuth', label, '°', [0, 360], { hint: '0 north, 90 east, 180 south, 270 west' });
 
 /** Sizes of each shape in the order a tape measure takes them. */
-export const shapeFields: Record<ShapeKind, readonly FieldDescription[]> = {
+export const shapeFields: Record<ShapeKind, readonly NumberField<Sizes>[]> = {
   'even-span': [
     metres('length', 'Length, along the ridge', 0.5, 60),
     metres('width', 'Width', 0.5, 20),
@@ -70,10 +59,21 @@ export const shapeFields: Record<ShapeKind, readonly FieldDescription[]> = {
     facing('Window faces'),
   ],
   listed: [
-    { key: 'floorArea', label: 'Floor', unit: 'm²', minimum: 0.01, maximum: 10000 },
-    { key: 'volume', label: 'Air inside', unit: 'm³', minimum: 0.001, maximum: 100000 },
+    number('floorArea', 'Floor', 'm²', [0.01, 10000]),
+    number('volume', 'Air inside', 'm³', [0.001, 100000]),
   ],
 };
+
+/** The wall behind a lean-to. */
+export const wallFields: readonly Field<ShapeOf<'lean-to'>['wall']>[] = [
+  choice(
+    'material',
+    'Wall',
+    optionsFrom({ brick: 'Brick', stone: 'Stone', insulated: 'Insulated', timber: 'Timber' }),
+  ),
+  number('thickness', 'Thickness of the wall', 'm', [0.01, 1]),
+  choice('behind', 'Behind the wall', optionsFrom({ room: 'A room', outdoors: 'The open air' })),
+];
 
 export const shapeNames: Record<ShapeKind, string> = {
   'even-span': 'House with two equal slopes',

@@ -1,5 +1,5 @@
-import { lampTechnology, surfacesOf } from '../../../core/index.ts';
-import type { Lamp, Place, Room, Shape, ShapeKind } from '../../../core/index.ts';
+import { lampTechnology, placeOf, surfacesOf } from '../../../core/index.ts';
+import type { Lamp, Place, Room, Shape, ShapeKind, Vent } from '../../../core/index.ts';
 
 /** Where a new place starts. All figures: common practice, no source; each is there to be changed. */
 interface Start {
@@ -125,13 +125,22 @@ function startOf(kind: ShapeKind, sunny: number): Start {
           floorArea: 4,
           volume: 9,
           surfaces: [
-            { name: 'Front glass', area: 6, tilt: 90, azimuth, covering: 'glass-4', behind: 'outdoors' },
+            {
+              name: 'Front glass',
+              area: 6,
+              tilt: 90,
+              azimuth,
+              covering: 'glass-4',
+              build: null,
+              behind: 'outdoors',
+            },
             {
               name: 'House wall',
               area: 6,
               tilt: 90,
               azimuth: (azimuth + 180) % 360,
               covering: 'brick-215',
+              build: null,
               behind: 'room',
             },
           ],
@@ -179,10 +188,15 @@ export function firstLamp(place: Place): Lamp {
   };
 }
 
-/** First vents: a sixth of the growing area, opening at 18 °C (common practice, no source). */
-export function firstVents(growingArea: number): NonNullable<Place['vents']> {
+/**
+ * A first vent: a sixth of the growing area, opening at 18 °C (common practice, no source). Houses have it in the
+ * roof, a tunnel at its ends, a frame and whatever else at the side.
+ */
+export function firstVent(shape: ShapeKind, growingArea: number): Vent {
   const area = Math.min(100, Math.max(0.05, Number((growingArea / 6).toFixed(2))));
-  return { area, height: 1, openAt: 18, band: 5 };
+  const position =
+    shape === 'even-span' || shape === 'lean-to' ? 'roof' : shape === 'tunnel' ? 'end' : 'side';
+  return { position, area, height: shape === 'cold-frame' ? 0.2 : 1, openAt: 18, band: 5 };
 }
 
 /** Area for plants [m²]: the usual share of the floor for the shape. */
@@ -196,29 +210,18 @@ export function newPlace(
   latitude: number,
 ): { place: Place; group: string; planted: number } {
   const start = startOf(kind, latitude >= 0 ? 180 : 0);
-  const bare: Place = {
+  const bare = placeOf({
     id: 'new-place',
     name: start.name,
     shape: start.shape,
     covering: start.covering,
     room: start.room,
-    lining: null,
-    screen: null,
-    fleece: null,
-    baseWall: null,
-    frameShare: 0.1,
     dirtShare: kind === 'tent' || kind === 'shelf' ? 0 : 0.05,
     leakage: start.leakage,
-    vents: null,
-    fan: null,
     floor: start.floor,
-    water: [],
-    heaters: [],
-    lamps: [],
     growingArea: 1,
-    potMass: 30,
     wallReflectance: start.reflectance,
-  };
+  });
   const sized = resized(bare, start.shape, start.planted, start.vented);
   return {
     place: start.lit ? { ...sized, lamps: [firstLamp(sized)] } : sized,
@@ -228,13 +231,13 @@ export function newPlace(
 }
 
 /** A place with another size; what follows from the size (growing area, vents, first lamp) follows. */
-export function resized(place: Place, shape: Shape, planted: number, vented = place.vents !== null): Place {
+export function resized(place: Place, shape: Shape, planted: number, vented = place.vents.length > 0): Place {
   const sized = { ...place, shape };
   const growingArea = usualGrowingArea(sized, planted);
   const grown: Place = {
     ...sized,
     growingArea,
-    vents: vented ? firstVents(growingArea) : null,
+    vents: vented ? [firstVent(shape.kind, growingArea)] : [],
   };
   return place.lamps.length > 0 ? { ...grown, lamps: [firstLamp(grown)] } : grown;
 }

@@ -6,10 +6,6 @@ type Normals = Extract<Climate, { kind: 'normals' }>;
 /** How much colder one winter in ten is than a usual one at its coldest [K] (common practice, no source). */
 const rareBelowTypical = 4;
 
-export const monthNames: readonly string[] = Array.from({ length: 12 }, (_, month) =>
-  new Date(Date.UTC(2025, month, 1)).toLocaleDateString(undefined, { month: 'long', timeZone: 'UTC' }),
-);
-
 const rounded = (value: number) => Math.round(value * 10) / 10;
 const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
 

@@ -1,0 +1,75 @@
+import type { Place } from '../../../core/index.ts';
+import { choice, number, share } from '../../forms/fields.ts';
+import type { Field } from '../../forms/fields.ts';
+import { optionsFrom, shadySideOptions } from './choices.ts';
+
+const isOutside = (place: Place) => !['tent', 'shelf', 'window-bay'].includes(place.shape.kind);
+const onGround = (place: Place) => place.floor !== 'raised';
+
+export const floorField: Field<Place> = choice(
+  'floor',
+  'Floor',
+  optionsFrom({
+    soil: 'Soil',
+    slab: 'Concrete or paving',
+    'insulated-slab': 'Concrete on insulation',
+    gravel: 'Gravel',
+    raised: 'Off the ground',
+  }),
+);
+
+/** The upright side at the back may be built like a wall; a lean-to has its wall, a tunnel no upright side. */
+export const shadySideField: Field<Place> = choice(
+  'shadySide',
+  'Wall away from the sun',
+  shadySideOptions(),
+  { shown: (place) => ['even-span', 'cold-frame'].includes(place.shape.kind) },
+);
+
+export const surroundFields: readonly Field<Place>[] = [
+  choice('ground', 'Soil underneath', optionsFrom({ dry: 'dry', moist: 'moist', wet: 'wet' }), {
+    shown: onGround,
+    words: 'soil underneath',
+    hint: 'wet soil carries heat away faster',
+  }),
+  choice('snow', 'Snow on the roof', optionsFrom({ cleared: 'swept off', left: 'left to lie' }), {
+    shown: isOutside,
+  }),
+];
+
+export const lightShareFields: readonly Field<Place>[] = [
+  share('frameShare', 'Frame and gutters take', [0, 60], { hint: 'of the cover' }),
+  share('dirtShare', 'Dirt takes', [0, 60], { hint: 'of the light' }),
+  share('wallReflectance', 'Inner walls throw back', [0, 98], {
+    hint: 'of the light: white 80, silver film 90, glass by night 10',
+    words: 'light thrown back by the walls',
+  }),
+];
+
+type Edge = NonNullable<Place['edgeInsulation']>;
+export const edgeFields: readonly Field<Edge>[] = [
+  number('thickness', 'Thickness of the boards', 'm', [0.01, 0.3]),
+  number('depth', 'They go down', 'm', [0.1, 2]),
+];
+export const hasEdge = (place: Place) => isOutside(place) && onGround(place);
+
+/** Boards of 5 cm half a metre deep (common practice, no source). */
+export const firstEdge: Edge = { thickness: 0.05, depth: 0.5 };
+
+export const standFields: readonly Field<Place>[] = [
+  number('growingArea', 'Area plants stand on', 'm²', [0.01, 10000], { words: 'growing area' }),
+  choice(
+    'standing',
+    'Plants stand',
+    [
+      { value: '', name: 'as is usual in such a place' },
+      { value: 'bench', name: 'on a bench or shelf' },
+      { value: 'ground', name: 'on the ground' },
+    ],
+    { words: 'what plants stand on' },
+  ),
+  number('potMass', 'Pots and mix, moist', 'kg/m²', [0, 400], {
+    hint: 'small pots 20 to 30, big tubs 80',
+    words: 'weight of pots',
+  }),
+];

@@ -62,8 +62,7 @@ export function innerLayers(
   place: Pick<Place, 'secondSkin' | 'lining' | 'screen'>,
 ): { lined: LayerNumbers; closed: LayerNumbers } {
   const { secondSkin, lining, screen } = place;
-  const doubled =
-    secondSkin === null ? cover : withInnerLayer(cover, secondSkinNumbers(cover, secondSkin));
+  const doubled = secondSkin === null ? cover : withInnerLayer(cover, secondSkinNumbers(cover, secondSkin));
   const lined = lining === null ? doubled : withInnerLayer(doubled, layerNumbers(covering(lining)));
   const closed = screen === null ? lined : withInnerLayer(lined, layerNumbers(covering(screen.covering)));
   return { lined, closed };

@@ -6,7 +6,13 @@ import type { ShapeOf } from '../plan/shapes.ts';
 import type { Face, SolidShape } from './faces.ts';
 import { facesOf, footprint, frontAzimuth } from './faces.ts';
 import { innerLayers, layerNumbers } from './layers.ts';
-import { coveringOfBuild, layersOfBuild, layersOfCovering, oneLayer, usualInsideAbsorptance } from './wall-layers.ts';
+import {
+  coveringOfBuild,
+  layersOfBuild,
+  layersOfCovering,
+  oneLayer,
+  usualInsideAbsorptance,
+} from './wall-layers.ts';
 import type { WallLayer } from './wall-layers.ts';
 import { normalOf, orientationOf, windOf } from './orientation.ts';
 import type { Orientation } from './orientation.ts';
@@ -97,7 +103,13 @@ function oneSurface(
   }
   const behind: Behind = shape.kind === 'tent' ? 'room' : 'outdoors';
   if (place.shadySide !== null && behind === 'outdoors' && facesAway(face, orientation, shape)) {
-    return surface(place, { ...common, part: face.part, cover: covering(place.shadySide), behind, bare: true });
+    return surface(place, {
+      ...common,
+      part: face.part,
+      cover: covering(place.shadySide),
+      behind,
+      bare: true,
+    });
   }
   return surface(place, { ...common, part: face.part, cover: covering(place.covering), behind, bare: false });
 }

@@ -5,6 +5,9 @@ export const airHeat = 1006;
 export const latentHeat = 2.477e6;
 const dryAirConstant = 287.055;
 
+/** Carbon dioxide of the open air [ppm by volume] (2020s, rounded; from memory). */
+export const outdoorCarbonDioxide = 420;
+
 /** Density of dry air [kg m⁻³] at a temperature [°C] and pressure [Pa]. */
 export function airDensity(temperature: number, pressure: number): number {
   return pressure / (dryAirConstant * (temperature + 273.15));
@@ -44,4 +47,12 @@ export function ventFlow(area: number, height: number, difference: number, wind:
   const stack = 0.6 * (area / 2) * Math.sqrt((2 * 9.81 * height * Math.abs(difference)) / 290);
   const windFlow = 0.25 * (area / 2) * wind;
   return Math.sqrt(stack * stack + windFlow * windFlow);
+}
+
+/**
+ * Air exchanged through one open door or window [m³ h⁻¹]: 1800 A √(0.01 + 0.001 v² + 0.0035 H |ΔT|)
+ * (EN 15242:2007, 6.5.1); area [m²], height [m], wind [m s⁻¹], difference [K].
+ */
+export function singleSidedFlow(area: number, height: number, wind: number, difference: number): number {
+  return 1800 * area * Math.sqrt(0.01 + 0.001 * wind * wind + 0.0035 * height * Math.abs(difference));
 }

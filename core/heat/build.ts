@@ -5,269 +5,226 @@ import type { Covering } from '../plan/coverings.ts';
 import { surfacesOf } from '../fabric/index.ts';
 import { solarAbsorptance } from '../light/index.ts';
 import type { Enclosure, Surface } from '../fabric/index.ts';
-import { AIR, FLEECE, FLOOR, LEAF, POTS, STAR, SUBSOIL, UNDER, WALL, WATER, nodeCount } from './nodes.ts';
-import { OUTDOORS, ROOM, emptyMatrix } from './network.ts';
+import { AIR, LEAF, POTS, UNDER, nodeCount } from './nodes.ts';
+import { GROUND, NOTHING, OUTDOORS, ROOM } from './network.ts';
 import type { Network } from './network.ts';
-import { link } from './linear.ts';
 import { airDensity, airHeat } from './air.ts';
-import { backWall, floorKinds, groundFloorConductance, potCapacity, waterStores } from './masses.ts';
+import { forcedConvection } from './convection.ts';
+import { contentLinks, radiatingContents, standsOnGround, underPots } from './contents.ts';
+import type { Element } from './elements.ts';
+import { slices, surfacesFrom } from './elements.ts';
+import { board, floorBuild } from './floors.ts';
+import type { FloorBuild } from './floors.ts';
 import { heaterNumbers } from './heaters.ts';
-import { leafConvection, leafCover } from './leaf.ts';
+import { interiorSun } from './interior-sun.ts';
+import { oilCapacity, oilFace, potCapacity, waterBody } from './masses.ts';
 
 /** Conductance between the bay and the room through an open side [W m⁻² K⁻¹]: slow air in a bay; estimate, no source. */
 const openExchange = 20;
 
-/** Convection at floors, benches and pots [W m⁻² K⁻¹], free, mean of heat up and down (ISO 6946 annex A: 5.0 and 0.7). */
-const contentsConvection = 3;
-
-/** Long-wave conductance at a back wall for the elimination of its face [W m⁻² K⁻¹] (ISO 6946, 10 °C). */
-const wallRadiation = 5.1 * 0.9;
-
-/** Depths of the floor's two layers and of the undisturbed ground [m]. */
-const subsoilThickness = 0.4;
-const undisturbedDepth = 1;
-
-/** Link that keeps an unused node at air temperature so that the matrix stays regular [W K⁻¹]; it carries no heat. */
-const idle = 1;
-
-/** Face of pots and bench toward the air for each square metre of growing area: tops, sides and undersides (estimate). */
-const potFaces = 2;
-
-/** Share of a floor that is wet all winter: earth, paving, gravel, a shelf (estimates, no source). */
-const floorWetness = { soil: 0.3, slab: 0.03, 'insulated-slab': 0.03, gravel: 0.1, raised: 0 } as const;
+/** Convection of the air inside water, oil and board walls is so good that their face nearly has their temperature [m² K W⁻¹]. */
+const wellMixed = 0.007;
 
 /** Air plus light contents: the heat capacity of the air times this (common practice in building models, no source). */
 const airContents = 4;
 
-/** Builds a place's network from the plan. @param pressure site pressure [Pa] */
-export function buildNetwork(place: Place, site: PlanSite, pressure: number): Network {
+/** Height of the air shut in under a fleece [m] (common practice, no source). */
+const fleeceHeight = 0.25;
+
+/** Roofs flatter than this hold snow [degrees] (common practice, no source). */
+const snowSlides = 60;
+
+/**
+ * Builds a place's network from the plan.
+ * @param pressure site pressure [Pa]
+ * @param wetness share of the mix that evaporates as if wet, 0–1: dry pots hold less heat
+ */
+export function buildNetwork(place: Place, site: PlanSite, pressure: number, wetness = 0.12): Network {
   const fabric = surfacesOf(place);
-  const openings = fabric.surfaces.filter((surface) => surface.covering.id === 'open');
-  const massive = fabric.surfaces.find((surface) => surface.part === 'wall');
-  const covers = coverSurfaces(fabric);
-  const openArea = openings.reduce((sum, surface) => sum + surface.area, 0);
-  const sheltered = !covers.some((surface) => surface.behind === 'outdoors');
-  const fleece = place.fleece === null ? null : covering(place.fleece.covering);
+  const floor = onGround(place, fabric) ? floorBuild(place, fabric) : null;
+  const oil = new Map<number, number>();
+  const elements = [...coverElements(place, fabric), ...floorElements(place, fabric, floor)];
+  place.heaters.forEach((heater, index) => {
+    if (heater.kind === 'oil-filled')
+      oil.set(index, elements.push(oilElement(heater.name, heater.power)) - 1);
+  });
+  elements.push(...waterElements(place));
+  const openArea = openSide(fabric);
+  const things = [...radiatingContents(place, fabric), { area: openArea, absorptance: 1 }];
+  const { surfaces, radiating } = surfacesFrom(elements, things);
+  const links = contentLinks(place, fabric, radiating);
   const capacity = new Float64Array(nodeCount);
-  const fixed = emptyMatrix();
-  const radiant = emptyMatrix();
-  const floor = floorKinds[place.floor];
-  const raised = place.floor === 'raised' || fabric.floorBehind === 'room';
-  capacity[AIR] = fabric.volume * airDensity(10, pressure) * airHeat * airContents;
-  capacity[FLOOR] = fabric.floorArea * floor.top * floor.capacity;
-  capacity[SUBSOIL] = raised ? 0 : fabric.floorArea * subsoilThickness * floor.capacity;
-  capacity[POTS] = potCapacity(place);
-  const water = waterStores(place);
-  capacity[WATER] = water.capacity;
-  contents(place, fabric.floorArea, water.area, fixed, radiant);
-  const wall = wallLinks(place, massive, capacity, fixed);
-  const ground = groundLinks(place, fabric, raised, fixed);
-  const fixedFleece = fixed.slice();
-  const radiantFleece = radiant.slice();
-  plantsInTheOpen(place, fixed, radiant);
-  if (fleece !== null && place.fleece !== null) {
-    plantsUnderFleece(place, fleece, place.fleece.layers, fixedFleece, radiantFleece);
-  } else plantsInTheOpen(place, fixedFleece, radiantFleece);
-  const size = sizeOf(fleece !== null, water.area > 0, massive !== undefined);
-  for (const matrix of [fixed, fixedFleece]) keepRegular(matrix, size);
+  const airCapacity = airDensity(10, pressure) * airHeat;
+  capacity[AIR] = fabric.volume * airCapacity * airContents;
+  capacity[POTS] = potCapacity(place, wetness);
+  if (place.fleece !== null) capacity[UNDER] = place.growingArea * fleeceHeight * airCapacity;
+  const sheltered = !fabric.surfaces.some(
+    (surface) => surface.behind === 'outdoors' && surface.covering.use !== 'open',
+  );
   return {
-    size,
-    ...coverNumbers(place, covers),
+    ...surfaces,
+    size: place.fleece === null ? LEAF + 1 : nodeCount,
     volume: fabric.volume,
     floorArea: fabric.floorArea,
     growingArea: place.growingArea,
+    plantLevel: fabric.plantLevel,
+    ridge: ridgeOf(fabric),
     capacity,
-    fixed,
-    fixedFleece,
-    radiant,
-    radiantFleece,
-    ...ground,
-    ...wall,
-    wallBehindRoom: place.shape.kind === 'lean-to' && place.shape.wall.behind === 'room',
-    roomAir: openArea * openExchange,
-    roomRadiant: openArea,
+    ...links,
+    groundConductance: floor === null ? 0 : floor.transmittance * fabric.floorArea,
+    ...roomSide(place, openArea, radiating[3]),
     leakage: place.leakage * fabric.airShareOpen,
     leakageClosed: place.leakage * fabric.airShareClosed,
     leakageFromRoom: sheltered,
     windShare: sheltered ? 0 : site.windShare,
-    ventArea: place.vents[0]?.area ?? 0,
-    ventHeight: place.vents[0]?.height ?? 0,
-    ventOpenAt: place.vents[0]?.openAt ?? 0,
-    ventBand: place.vents[0]?.band ?? 1,
-    fanFlow: place.fan?.flow ?? 0,
-    fanOnAt: place.fan?.onAt ?? 0,
-    fanBand: place.fan?.band ?? 1,
-    fanWatts: place.fan?.watts ?? 0,
-    heaters: heaterNumbers(place.heaters),
+    vents: place.vents,
+    door: place.door,
+    fan: fanNumbers(place, sheltered),
+    circulation:
+      place.circulation === null
+        ? null
+        : {
+            watts: place.circulation.watts,
+            convection: forcedConvection(place.circulation.airSpeed),
+          },
+    heaters: heaterNumbers(place.heaters, oil),
     pressure,
     wetArea: place.growingArea,
-    wetFloor: raised ? 0 : fabric.floorArea * floorWetness[place.floor],
   };
 }
 
-/** Ties nodes in use that nothing is linked to, to the air, so that the matrix can be solved. */
-function keepRegular(matrix: Float64Array, size: number): void {
-  for (let node = 0; node < size; node++) {
-    if (matrix[node * nodeCount + node] === 0 && node !== STAR) link(matrix, node, AIR, idle);
-  }
+/** True where the place's own floor lies on the ground. */
+function onGround(place: Place, fabric: Enclosure): boolean {
+  return fabric.ownFloor && place.floor !== 'raised' && fabric.floorBehind === 'ground';
 }
 
-/** Nodes in use: those a place lacks stand at the end of the list. */
-function sizeOf(fleece: boolean, water: boolean, wall: boolean): number {
-  if (fleece) return nodeCount;
-  if (water) return WATER + 1;
-  return wall ? WALL + 1 : WALL;
+const openSide = (fabric: Enclosure) =>
+  fabric.surfaces.reduce((sum, surface) => sum + (surface.covering.use === 'open' ? surface.area : 0), 0);
+
+/** Height of the highest point over the floor [m]; a listed place's mean height. */
+function ridgeOf(fabric: Enclosure): number {
+  const tops = fabric.surfaces.flatMap((surface) => surface.polygon?.map((point) => point[2]) ?? []);
+  return tops.length > 0 ? Math.max(...tops) : fabric.volume / fabric.floorArea;
 }
 
-/** Surfaces that are covers in the network's sense: not the massive back wall, not an open side, not the ground. */
+/** The surfaces that are elements of the network, in the enclosure's order: all but open sides. */
 export function coverSurfaces(fabric: Enclosure): Surface[] {
-  return fabric.surfaces.filter(
-    (surface) => surface.part !== 'wall' && surface.behind !== 'ground' && surface.covering.id !== 'open',
-  );
+  return fabric.surfaces.filter((surface) => surface.covering.use !== 'open');
 }
 
-function coverNumbers(place: Place, covers: readonly Surface[]) {
-  const count = covers.length;
-  const array = () => new Float64Array(count);
-  const numbers = {
-    surfaceCount: count,
-    surfaceNames: covers.map((surface) => surface.name),
-    area: array(),
-    skyView: array(),
-    behind: new Uint8Array(count),
-    insideConvection: array(),
-    emissivityOpen: array(),
-    emissivityClosed: array(),
-    outsideEmissivity: array(),
-    resistanceOpen: array(),
-    resistanceClosed: array(),
-    longWaveOpen: array(),
-    longWaveClosed: array(),
-    solarAbsorptance: array(),
-  };
-  covers.forEach((surface, i) => {
-    numbers.area[i] = surface.area;
-    numbers.skyView[i] = surface.skyView;
-    numbers.behind[i] = surface.behind === 'outdoors' ? OUTDOORS : ROOM;
-    numbers.insideConvection[i] = insideConvection(surface.tilt);
-    numbers.emissivityOpen[i] = surface.emissivityInsideOpen;
-    numbers.emissivityClosed[i] = surface.emissivityInsideClosed;
-    numbers.outsideEmissivity[i] = surface.emissivityOutside;
-    numbers.resistanceOpen[i] = surface.resistanceOpen;
-    numbers.resistanceClosed[i] = surface.resistanceClosed;
-    numbers.longWaveOpen[i] = surface.longWaveOpen;
-    numbers.longWaveClosed[i] = surface.longWaveClosed;
-    numbers.solarAbsorptance[i] = solarAbsorptance(layersOf(place, surface));
+const behinds = { outdoors: OUTDOORS, room: ROOM, ground: GROUND, nothing: NOTHING } as const;
+
+function coverElements(place: Place, fabric: Enclosure): Element[] {
+  const sun = place.shape.kind === 'listed' ? interiorSun(fabric) : null;
+  return coverSurfaces(fabric).map((surface): Element => {
+    const wall = surface.part === 'wall';
+    const whole = surface.resistanceOpen;
+    const layers = surface.layers === null ? undefined : slices(surface.layers);
+    const last = layers === undefined ? whole : layers[layers.length - 1].resistance / 2;
+    return {
+      name: surface.name,
+      part: {
+        name: wall ? 'back wall' : surface.name.replace(/ \d+$/, ''),
+        kind: surface.behind === 'ground' ? 'ground' : wall && surface.behind === 'room' ? 'room' : 'surface',
+      },
+      area: surface.area,
+      tilt: surface.tilt,
+      behind: behinds[surface.behind],
+      skyView: surface.skyView,
+      emissivity: [surface.emissivityInsideOpen, surface.emissivityInsideClosed],
+      longWave: [surface.longWaveOpen, surface.longWaveClosed],
+      outsideEmissivity: surface.emissivityOutside,
+      resistance: [whole, surface.resistanceClosed],
+      ...(layers === undefined ? {} : { layers }),
+      solarAbsorptance: solarAbsorptance(layersOf(place, surface)),
+      holdsSnow: place.snow === 'left' && surface.behind === 'outdoors' && surface.tilt < snowSlides,
+      ...(surface.behind === 'ground' ? { deepGround: surface.area / Math.max(last, 1e-3) } : {}),
+      wallShare: sun === null ? (wall ? 1 : 0) : sun.surfaces[fabric.surfaces.indexOf(surface)],
+    };
   });
-  return numbers;
 }
 
-/** Convection at the inner face by tilt [W m⁻² K⁻¹]: 5.0 under a roof, 2.5 at a wall, heat going out (ISO 6946 annex A). */
-function insideConvection(tilt: number): number {
-  return 2.5 + 2.5 * Math.max(0, Math.cos((tilt * Math.PI) / 180));
-}
-
-/** Links of floor, pots and water to air and radiant node. */
-function contents(
-  place: Place,
-  floorArea: number,
-  waterArea: number,
-  fixed: Float64Array,
-  radiant: Float64Array,
-): void {
-  link(fixed, FLOOR, AIR, contentsConvection * floorArea);
-  link(radiant, FLOOR, STAR, 0.9 * floorArea);
-  if (waterArea > 0) {
-    link(fixed, WATER, AIR, contentsConvection * 1.3 * waterArea);
-    link(radiant, WATER, STAR, 0.9 * waterArea);
-  }
-  link(radiant, POTS, FLOOR, 0.8 * place.growingArea);
-}
-
-/** Plants with nothing over them: leaf and pots exchange with the air and the inner surfaces. */
-function plantsInTheOpen(place: Place, fixed: Float64Array, radiant: Float64Array): void {
-  const area = place.growingArea;
-  canopy(area, fixed, AIR);
-  link(radiant, LEAF, STAR, 0.95 * leafCover * area);
-  link(radiant, POTS, STAR, 0.9 * (1 - leafCover) * area);
-}
-
-/** Fleece over the plants: a layer that passes some long-wave, exchanges with the air on both sides, and holds air still. */
-function plantsUnderFleece(
-  place: Place,
-  cloth: Covering,
-  layers: number,
-  fixed: Float64Array,
-  radiant: Float64Array,
-): void {
-  const area = place.growingArea;
-  const through = Math.pow(cloth.longWaveTransmittance.value, layers);
-  const porous = contentsConvection * Math.pow(cloth.airShare.value, layers);
-  const faces = 1 / (2 / contentsConvection + cloth.resistance.value * layers);
-  link(fixed, UNDER, AIR, (porous + faces) * area);
-  link(fixed, FLEECE, UNDER, contentsConvection * area);
-  link(fixed, FLEECE, AIR, contentsConvection * area);
-  canopy(area, fixed, UNDER);
-  const holds = 0.9 - through;
-  link(radiant, FLEECE, STAR, holds * area);
-  link(radiant, LEAF, FLEECE, holds * leafCover * area);
-  link(radiant, POTS, FLEECE, holds * (1 - leafCover) * area);
-  link(radiant, LEAF, STAR, 0.95 * through * leafCover * area);
-  link(radiant, POTS, STAR, 0.9 * through * (1 - leafCover) * area);
-}
-
-function canopy(area: number, fixed: Float64Array, air: number): void {
-  link(fixed, LEAF, air, 2 * leafConvection * leafCover * area);
-  link(fixed, LEAF, POTS, 5.1 * 0.9 * leafCover * area);
-  link(fixed, POTS, air, potFaces * contentsConvection * area);
-}
-
-/** The back wall of a lean-to as one node of its own; its inner face is eliminated by star–delta. Returns its conductances to what is behind and to the inside. */
-function wallLinks(
-  place: Place,
-  wall: Surface | undefined,
-  capacity: Float64Array,
-  fixed: Float64Array,
-): { wallBehind: number; wallFront: number } {
-  if (wall === undefined || place.shape.kind !== 'lean-to') return { wallBehind: 0, wallFront: 0 };
-  const { half, capacity: store } = backWall(place.shape);
-  const convection = 2.5 * wall.area;
-  const radiation = wallRadiation * wall.area;
-  const inner = wall.area / half;
-  const sum = convection + radiation + inner;
-  link(fixed, WALL, AIR, (inner * convection) / sum);
-  link(fixed, WALL, STAR, (inner * radiation) / sum);
-  link(fixed, STAR, AIR, (convection * radiation) / sum);
-  capacity[WALL] = store * wall.area;
-  const film = place.shape.wall.behind === 'room' ? 7.7 : 25;
-  return { wallBehind: wall.area / (half + 1 / film), wallFront: wall.area / (half + 1 / 7.7) };
-}
-
-/**
- * Floor to subsoil, subsoil to deep ground and to the edge, so that the whole equals ISO 13370 in the steady
- * state. A shelf, a tray, or any floor inside a room has the room (or the open air) below it instead.
- */
-function groundLinks(place: Place, fabric: Enclosure, raised: boolean, fixed: Float64Array) {
-  const { floorArea, perimeter } = fabric;
-  const floor = floorKinds[place.floor];
-  if (raised) {
-    link(fixed, SUBSOIL, FLOOR, (floorArea * floor.conductivity) / floor.top);
-    return { deepGround: floorArea * 7.7, edge: 0, groundConductance: 0 };
-  }
-  const ground = floorKinds.soil.conductivity;
-  const between = floor.top / 2 / floor.conductivity + subsoilThickness / 2 / ground;
-  link(fixed, FLOOR, SUBSOIL, floorArea / between);
-  const whole = groundFloorConductance(floorArea, perimeter, 0.1, ground);
-  const left = floorArea / whole - 0.17 - between;
-  const rest = floorArea / Math.max(0.05, left);
-  const below = (floorArea * ground) / (undisturbedDepth - floor.top - subsoilThickness / 2);
-  const deepGround = Math.min(below, rest);
-  const edge = rest - deepGround;
-  return { deepGround, edge, groundConductance: whole };
-}
-
-/** The layers a surface's sun meets: cover, and lining where it is clear. */
+/** The layers a surface's sun meets: cover, and second skin and lining where it is clear. */
 function layersOf(place: Place, surface: Surface): Covering[] {
-  const cover = surface.covering;
-  return place.lining !== null && surface.transparent ? [cover, covering(place.lining)] : [cover];
+  if (!surface.transparent) return [surface.covering];
+  const added = [place.secondSkin?.covering ?? null, place.lining];
+  return [surface.covering, ...added.flatMap((id) => (id === null ? [] : [covering(id)]))];
+}
+
+/** The place's own floor: what plants stand on and what lies open, on the ground or over what is below. */
+function floorElements(place: Place, fabric: Enclosure, floor: FloorBuild | null): Element[] {
+  if (!fabric.ownFloor) return [];
+  const { floorArea } = fabric;
+  const planted = standsOnGround(fabric) ? Math.min(0.98 * floorArea, place.growingArea) : 0;
+  const ownShare = place.shape.kind === 'listed' ? interiorSun(fabric).floor : 0;
+  const element = (area: number, under: boolean): Element => ({
+    name: under ? 'floor under the plants' : 'floor',
+    part: { name: 'Floor and ground', kind: 'ground' },
+    area,
+    tilt: 180,
+    behind: floor === null ? ROOM : GROUND,
+    emissivity: [0.9, 0.9],
+    resistance: floor === null ? [board.resistance, board.resistance] : [0, 0],
+    layers: floor === null ? [board] : floor.layers,
+    ...(floor === null ? {} : { deepGround: floor.deepGround * area, edge: floor.edge * area }),
+    floorShare: area / floorArea,
+    wallShare: (ownShare * area) / floorArea,
+    wetFace: (floor?.wetShare ?? 0) * area,
+    ...(under ? { underPlants: { openShare: underPots.openShare, toPots: underPots.toPots * area } } : {}),
+  });
+  const elements = [element(floorArea - planted, false)];
+  if (planted > 0) elements.push(element(planted, true));
+  return elements;
+}
+
+function waterElements(place: Place): Element[] {
+  return place.water.map((store) => {
+    const body = waterBody(store);
+    return {
+      ...standing(store.name, body.area),
+      layers: [{ resistance: 2 * wellMixed, capacity: body.capacity / body.area }],
+      wetFace: body.openArea,
+    };
+  });
+}
+
+const oilElement = (name: string, power: number): Element => ({
+  ...standing(name, oilFace * power),
+  layers: [{ resistance: 2 * wellMixed, capacity: oilCapacity / oilFace }],
+});
+
+/** A thing that stands inside with nothing behind it. */
+function standing(name: string, area: number): Element {
+  return {
+    name,
+    part: { name: 'Stored', kind: 'surface' },
+    area,
+    tilt: 90,
+    behind: NOTHING,
+    emissivity: [0.9, 0.9],
+    resistance: [0, 0],
+  };
+}
+
+/** What an open side towards a room exchanges [W K⁻¹] and its radiating area [m²], curtain open and drawn. */
+function roomSide(place: Place, openArea: number, radiating: number) {
+  const open = { roomAir: openArea * openExchange, roomRadiant: radiating };
+  if (place.curtain === null)
+    return { ...open, roomAirClosed: open.roomAir, roomRadiantClosed: open.roomRadiant };
+  const cloth = covering(place.curtain.covering);
+  const conducted = 1 / (2 / 7.7 + cloth.resistance.value);
+  const draught = 0.25 * openExchange * cloth.airShare.value;
+  return {
+    ...open,
+    roomAirClosed: openArea * Math.min(openExchange, conducted + draught),
+    roomRadiantClosed: radiating * cloth.longWaveTransmittance.value,
+  };
+}
+
+function fanNumbers(place: Place, sheltered: boolean): Network['fan'] {
+  const { fan } = place;
+  if (fan === null) return null;
+  const fromRoom = fan.draws === 'room' || (fan.draws === 'around' && sheltered);
+  const { flow, onAt, band, watts, leastSpeed } = fan;
+  return { flow, onAt, band, watts, leastSpeed, fromRoom };
 }

@@ -1,5 +1,5 @@
-import { AIR, POTS, nodeCount } from './nodes.ts';
-import type { Network } from './network.ts';
+import { AIR, POTS, STAR, nodeCount } from './nodes.ts';
+import type { HeaterNumbers, Network } from './network.ts';
 import type { Drive, HeatState } from './state.ts';
 import { airHeat, ventFlow } from './air.ts';
 import { solve } from './linear.ts';
@@ -44,28 +44,49 @@ export function proportionalOpening(
   return Number.isFinite(opening) && opening >= 0 ? Math.min(1, opening) : 1;
 }
 
+const flows = { outdoor: 0, room: 0 };
+
 /**
  * Opens vents and runs the fan where the air is above their opening temperature; changes the solved
- * temperatures and the one-watt response, and returns the mass flow [kg s⁻¹].
+ * temperatures and the one-watt response, and returns the mass flows drawn from outdoors and from the room
+ * [kg s⁻¹] (one object, refilled each step).
  */
-export function openVents(network: Network, state: HeatState, drive: Drive, density: number): number {
+export function openVents(
+  network: Network,
+  state: HeatState,
+  drive: Drive,
+  density: number,
+): { readonly outdoor: number; readonly room: number } {
   const outside = network.leakageFromRoom ? drive.room : drive.outdoor;
   const wind = network.leakageFromRoom ? 0 : drive.wind * network.windShare;
   state.vent = 0;
   state.fan = 0;
-  let flow = 0;
-  if (network.ventArea > 0 && state.right[AIR] > network.ventOpenAt) {
+  flows.outdoor = flows.room = 0;
+  let whole = 0;
+  for (let v = 0; v < network.vents.length; v++) {
+    const vent = network.vents[v];
+    whole += vent.area;
+    if (!(state.right[AIR] > vent.openAt)) continue;
     const difference = Math.max(1, state.temperature[AIR] - outside);
-    const most = density * ventFlow(network.ventArea, network.ventHeight, difference, wind);
-    state.vent = exchange(state, network.size, most * airHeat, outside, network.ventOpenAt, network.ventBand);
-    flow += most * state.vent;
+    const most = density * ventFlow(vent.area, vent.height, difference, wind);
+    const opening = exchange(state, network.size, most * airHeat, outside, vent.openAt, vent.band);
+    state.vent += opening * vent.area;
+    if (network.leakageFromRoom) flows.room += most * opening;
+    else flows.outdoor += most * opening;
   }
-  if (drive.powered && network.fanFlow > 0 && state.right[AIR] > network.fanOnAt) {
-    const most = (density * network.fanFlow) / 3600;
-    state.fan = exchange(state, network.size, most * airHeat, outside, network.fanOnAt, network.fanBand);
-    flow += most * state.fan;
+  if (whole > 0) state.vent /= whole;
+  const { fan } = network;
+  if (drive.powered && fan !== null) {
+    const drawn = fan.fromRoom ? drive.room : drive.outdoor;
+    const most = (density * fan.flow) / 3600;
+    if (fan.leastSpeed > 0) always(state, network.size, most * airHeat * fan.leastSpeed, drawn);
+    const rest = most * (1 - fan.leastSpeed) * airHeat;
+    const above = rest > 0 ? exchange(state, network.size, rest, drawn, fan.onAt, fan.band) : 0;
+    state.fan = fan.leastSpeed + (1 - fan.leastSpeed) * above;
+    if (fan.fromRoom) flows.room += most * state.fan;
+    else flows.outdoor += most * state.fan;
   }
-  return flow;
+  return flows;
 }
 
 /** Applies a proportional exchange by the Sherman–Morrison update of the air node; returns the opening 0–1. */
@@ -77,58 +98,115 @@ function exchange(
   openAt: number,
   band: number,
 ): number {
+  if (!(state.right[AIR] > openAt)) return 0;
   const response = airResponse(state, size)[AIR];
   const opening = proportionalOpening(state.right[AIR], response, most, outside, openAt, band);
-  if (opening <= 0) return 0;
-  const conductance = most * opening;
-  const heat = (conductance * (outside - state.right[AIR])) / (1 + response * conductance);
-  giveAir(state, heat);
-  const shrink = 1 / (1 + response * conductance);
-  for (let i = 0; i < nodeCount; i++) state.unit[i] *= shrink;
+  if (opening > 0) always(state, size, most * opening, outside);
   return opening;
 }
 
+/** Exchanges `conductance` [W K⁻¹] with air at `outside` [°C] through the whole step. */
+function always(state: HeatState, size: number, conductance: number, outside: number): void {
+  const response = airResponse(state, size)[AIR];
+  const shrink = 1 / (1 + response * conductance);
+  giveAir(state, conductance * (outside - state.right[AIR]) * shrink);
+  for (let i = 0; i < nodeCount; i++) state.unit[i] *= shrink;
+}
+
+/** Vapour and carbon dioxide from fuel burnt in the step [kg s⁻¹]; one object, refilled each step. */
+export interface Burnt {
+  vapour: number;
+  carbonDioxide: number;
+}
+
+const burnt: Burnt = { vapour: 0, carbonDioxide: 0 };
+
 /**
- * Heaters in order of priority hold their set points, each up to its power; the differential enters as a
- * mean offset already in the set points. Mats hold the pots, the others the air. Returns vapour from fuel [kg s⁻¹].
+ * Heaters hold their set points, each up to its power, the one set highest first and of equals the one listed
+ * first; mats, which hold the pots, before all others. The differential enters as a mean offset already in the
+ * set points.
  */
-export function holdTemperature(
-  network: Network,
-  state: HeatState,
-  drive: Drive,
-  ventConductance: number,
-): number {
-  let vapour = 0;
+export function holdTemperature(network: Network, state: HeatState, drive: Drive, exchanged: number): Burnt {
+  burnt.vapour = burnt.carbonDioxide = 0;
   state.short = false;
-  for (let h = 0; h < network.heaters.length; h++) {
-    const heater = network.heaters[h];
+  const { heaters } = network;
+  if (heaters.length > 1) order(heaters, state.heaterOrder, drive);
+  for (let at = 0; at < heaters.length; at++) {
+    const h = heaters.length > 1 ? state.heaterOrder[at] : at;
+    const heater = heaters[h];
     state.heaterPower[h] = 0;
     if (!drive.powered && heater.fuel === 'electricity') continue;
-    const target = drive.night ? heater.night : heater.day;
+    const target = targetOf(heater, drive, h);
     const node = heater.mat ? POTS : AIR;
     const need = target - state.right[node];
     if (!(need > 0)) continue;
-    const response = heater.mat
-      ? matResponse(state, network.size, ventConductance)
-      : airResponse(state, network.size);
+    const response = heaterResponse(network, state, heater, exchanged);
     const power = Math.min(heater.power, need / response[node]);
     for (let i = 0; i < nodeCount; i++) state.right[i] += response[i] * power;
+    if (heater.surface >= 0) heatSurface(network, state, heater.surface, power);
     state.heaterPower[h] = power;
-    vapour += power * heater.vapour;
+    burnt.vapour += power * heater.vapour;
+    burnt.carbonDioxide += power * heater.carbonDioxide;
     if (state.right[node] < target - 0.05) state.short = true;
   }
-  return vapour;
+  return burnt;
 }
 
-/** Answer of all nodes to one watt in the pots, vents included (Sherman–Morrison). */
-function matResponse(state: HeatState, size: number, ventConductance: number): Float64Array {
-  const response = state.unitMat;
+/** Temperature a heater holds now [°C]; −Infinity where it is off. */
+function targetOf(heater: HeaterNumbers, drive: Drive, h: number): number {
+  if (drive.heaterOn[h] === 0) return heater.frostWatch ?? -Infinity;
+  return drive.night ? heater.night : heater.day;
+}
+
+/** Sorts heaters by the temperature they hold now, highest first; mats before all; equals as they are listed. */
+function order(heaters: readonly HeaterNumbers[], into: Uint8Array, drive: Drive): void {
+  for (let h = 0; h < heaters.length; h++) {
+    const rank = heaters[h].mat ? Infinity : targetOf(heaters[h], drive, h);
+    let at = h;
+    while (at > 0) {
+      const other = heaters[into[at - 1]];
+      const before = other.mat ? Infinity : targetOf(other, drive, into[at - 1]);
+      if (before >= rank) break;
+      into[at] = into[at - 1];
+      at--;
+    }
+    into[at] = h;
+  }
+}
+
+/** Answer of all nodes to one watt of a heater, vents included (Sherman–Morrison). */
+function heaterResponse(
+  network: Network,
+  state: HeatState,
+  heater: HeaterNumbers,
+  exchanged: number,
+): Float64Array {
+  if (!heater.mat && heater.radiantShare === 0 && heater.surface < 0) return airResponse(state, network.size);
+  const response = state.unitHeater;
   response.fill(0);
-  response[POTS] = 1;
-  solve(state.matrix, response, size);
-  if (ventConductance > 0) {
-    const share = ventConductance * response[AIR];
-    for (let i = 0; i < nodeCount; i++) response[i] -= state.unit[i] * share;
+  if (heater.mat) response[POTS] = 1;
+  else if (heater.surface < 0) {
+    response[AIR] = 1 - heater.radiantShare;
+    response[STAR] = heater.radiantShare;
+  } else {
+    const i = heater.surface;
+    const node = network.layerFrom[i];
+    const reaches = network.layerLink[node] / state.layerTotal[node] / state.sum[i];
+    response[AIR] = reaches * state.toAir[i];
+    response[STAR] = reaches * state.toStar[i];
+  }
+  solve(state.matrix, response, network.size);
+  if (exchanged > 0) {
+    const share = exchanged * response[AIR];
+    const { unit } = state;
+    for (let i = 0; i < nodeCount; i++) response[i] -= unit[i] * share;
   }
   return response;
+}
+
+/** Puts a heater's power into the one layer of the surface it heats, after the solve. */
+function heatSurface(network: Network, state: HeatState, i: number, power: number): void {
+  const node = network.layerFrom[i];
+  state.layerRight[node] += power;
+  state.source[i] += (power * network.layerLink[node]) / state.layerTotal[node];
 }

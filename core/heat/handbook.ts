@@ -1,7 +1,8 @@
 import type { Network } from './network.ts';
-import { OUTDOORS } from './network.ts';
+import { OUTDOORS, ROOM } from './network.ts';
 import { emptyDrive, initialState } from './state.ts';
 import { saturationRatio } from './air.ts';
+import { plainHeater } from './heaters.ts';
 import { stepHeat } from './step.ts';
 
 /** Standard films of the handbook method: inside 8, outside 23 [W m⁻² K⁻¹] (EN 673 / ISO 10292). */
@@ -29,20 +30,18 @@ export function handbookLoss(
   groundOutside = outside,
 ): HandbookSum {
   let fabric = 0;
-  let toRoom = network.roomAir;
+  let toRoom = network.roomAirClosed;
   for (let i = 0; i < network.surfaceCount; i++) {
+    const resistance = network.wholeResistance[i];
     if (network.behind[i] === OUTDOORS) {
-      fabric += network.area[i] / (1 / insideFilm + network.resistanceClosed[i] + 1 / outsideFilm);
-    } else {
-      toRoom += network.area[i] / (1 / insideFilm + network.resistanceClosed[i] + 1 / insideFilm);
+      fabric += network.area[i] / (1 / insideFilm + resistance + 1 / outsideFilm);
+    } else if (network.behind[i] === ROOM && network.surfaceParts[i].kind !== 'ground') {
+      toRoom += network.area[i] / (1 / insideFilm + resistance + 1 / insideFilm);
     }
   }
   const leak = 0.33 * network.leakageClosed * network.volume;
   const air = network.leakageFromRoom ? 0 : leak;
   if (network.leakageFromRoom) toRoom += leak;
-  const wall = network.wallBehind > 0 ? 1 / (1 / network.wallBehind + 1 / network.wallFront) : 0;
-  if (network.wallBehindRoom) toRoom += wall;
-  else fabric += wall;
   const difference = inside - outside;
   const roomDifference = room === null ? 0 : inside - room;
   const loss =
@@ -74,17 +73,15 @@ export interface SteadyConditions {
  * coefficients, which follow one step behind, have settled.
  */
 export function steadyPower(network: Network, inside: number, conditions: SteadyConditions): number {
-  const heater = {
-    name: '',
-    power: 1e9,
-    day: inside,
-    night: inside,
-    swing: 0,
-    mat: false,
-    fuel: 'electricity',
-    vapour: 0,
-  } as const;
-  const steady: Network = { ...network, heaters: [heater], ventArea: 0, fanFlow: 0, wetFloor: 0 };
+  const heater = plainHeater(1e9, inside);
+  const steady: Network = {
+    ...network,
+    heaters: [heater],
+    vents: [],
+    door: null,
+    fan: null,
+    wetFace: new Float64Array(network.surfaceCount),
+  };
   const drive = emptyDrive(network, 1e13);
   drive.outdoor = conditions.outdoor;
   drive.sky = conditions.sky;
@@ -97,6 +94,7 @@ export function steadyPower(network: Network, inside: number, conditions: Steady
   drive.wetness = 0;
   drive.fleeceLaid = conditions.fleeceLaid;
   drive.screenClosed = conditions.screenClosed;
+  drive.curtainClosed = conditions.screenClosed;
   const state = initialState(steady, inside, drive.humidity);
   for (let round = 0; round < 30; round++) stepHeat(steady, state, drive);
   return state.heaterPower[0];

@@ -1,64 +1,75 @@
 import type { Place } from '../plan/schema.ts';
-import type { ShapeOf } from '../plan/shapes.ts';
-import { wallMaterials, wallNumbers } from '../plan/coverings-walls.ts';
+import type { WaterStore } from '../plan/equipment.ts';
 
-/** Heat capacity of water [J kg⁻¹ K⁻¹] and of moist potting mix with pots [J kg⁻¹ K⁻¹] (half water by mass; de Vries 1963, derived). */
+/** Heat capacity of water [J kg⁻¹ K⁻¹], of dry mix with pots and of the water in it (peat and clay; de Vries 1963, derived). */
 const waterHeat = 4186;
-const mixHeat = 2400;
+const dryMixHeat = 950;
 
-/** Floor build-ups: conductivity [W m⁻¹ K⁻¹] and volumetric capacity [J m⁻³ K⁻¹] (soil and ground: ISO 13370 clay; slab: ISO 10456 concrete 2000; gravel: dry, de Vries 1963). */
-export const floorKinds = {
-  soil: { conductivity: 1.5, capacity: 3.0e6, top: 0.1 },
-  slab: { conductivity: 1.35, capacity: 2.0e6, top: 0.1 },
-  'insulated-slab': { conductivity: 1.35, capacity: 2.0e6, top: 0.1 },
-  gravel: { conductivity: 0.7, capacity: 1.6e6, top: 0.1 },
-  /** A shelf, tray or boarded floor in the open air: 18 mm board (ISO 10456 timber 500). */
-  raised: { conductivity: 0.13, capacity: 0.8e6, top: 0.018 },
-} as const;
+/** Share of a moist pot's mass that is water: half (de Vries 1963: peat at half its pores); of a dry one a twentieth (estimate). */
+const moistShare = 0.5;
+const dryShare = 0.05;
 
-export function potCapacity(place: Place): number {
-  return Math.max(500, place.potMass * place.growingArea * mixHeat);
-}
-
-/** Heat capacity of all water containers [J K⁻¹] and their face [m²], each an upright cylinder half as high again as wide. */
-export function waterStores(place: Place): { capacity: number; area: number } {
-  let capacity = 0;
-  let area = 0;
-  for (const store of place.water) {
-    const volume = store.litres / 1000;
-    const radius = Math.cbrt(volume / (3 * Math.PI));
-    area += store.count * (Math.PI * radius * radius + 2 * Math.PI * radius * 3 * radius);
-    capacity += store.count * store.litres * waterHeat;
-  }
-  return { capacity, area };
-}
-
-/** Half resistance [m² K W⁻¹] and capacity [J m⁻² K⁻¹] of a lean-to's back wall. */
-export function backWall(shape: ShapeOf<'lean-to'>): { half: number; capacity: number } {
-  const numbers = wallNumbers(wallMaterials[shape.wall.material], shape.wall.thickness);
-  return { half: numbers.resistance / 2, capacity: numbers.heatCapacity };
-}
+/** Share of mix that evaporates at which the mix counts as moist all through; see the season's `wetnessOf`. */
+const moistWetness = 0.12;
 
 /**
- * Conductance of a ground floor between inside and the year's mean outdoors [W K⁻¹]: ISO 13370:2017, slab on
- * ground, with B' = A / (P/2) and total equivalent thickness dt = w + λ (Rsi + Rse), Rsi 0.17, Rse 0.04.
+ * Heat capacity of pots and mix [J K⁻¹]. `potMass` is the mass of moist pots; where they are held dry the water
+ * is gone, and with it most of the capacity.
+ * @param wetness share of the mix that evaporates as if wet, 0–1
  */
-export function groundFloorConductance(
-  area: number,
-  perimeter: number,
-  wall: number,
-  conductivity: number,
-): number {
-  const characteristic = area / (0.5 * perimeter);
-  const thickness = wall + conductivity * (0.17 + 0.04);
-  return area * groundU(characteristic, thickness, conductivity);
+export function potCapacity(place: Place, wetness: number): number {
+  const wet = Math.min(1, Math.max(0, wetness / moistWetness));
+  const share = dryShare + (moistShare - dryShare) * wet;
+  const dryMass = (1 - moistShare) * place.potMass * place.growingArea;
+  const water = (dryMass * share) / (1 - share);
+  return Math.max(500, dryMass * dryMixHeat + water * waterHeat);
 }
 
-/** U-value of a slab on ground [W m⁻² K⁻¹] from characteristic dimension and equivalent thickness [m] (ISO 13370). */
-export function groundU(characteristic: number, thickness: number, conductivity: number): number {
-  if (thickness < characteristic) {
-    const ratio = (Math.PI * characteristic) / thickness;
-    return ((2 * conductivity) / (Math.PI * characteristic + thickness)) * Math.log(ratio + 1);
-  }
-  return conductivity / (0.457 * characteristic + thickness);
+/** Faces through which water of one kind exchanges heat: all of them [m²], and what of it is open water [m²]. */
+export interface WaterBody {
+  readonly name: string;
+  readonly area: number;
+  readonly openArea: number;
+  readonly capacity: number;
 }
+
+/** Depth of water in an open trough [m] (common practice, no source). */
+const troughDepth = 0.25;
+
+/** All containers of one kind as one body; the form gives the face to the litres. Bottoms stand on something and do not count. */
+export function waterBody(store: WaterStore): WaterBody {
+  const volume = store.litres / 1000;
+  const { area, open } = faceOf(store.form, volume);
+  return {
+    name: store.name,
+    area: area * store.count,
+    openArea: open * store.count,
+    capacity: store.count * store.litres * waterHeat,
+  };
+}
+
+/** Face of one container [m²]: drum half as high again as wide, bottle three times, canister 1 × 1.3 × 1.5, trough 0.25 m deep. */
+function faceOf(form: WaterStore['form'], volume: number): { area: number; open: number } {
+  const upright = (heightInRadii: number) => {
+    const radius = Math.cbrt(volume / (heightInRadii * Math.PI));
+    return { area: Math.PI * radius * radius * (1 + 2 * heightInRadii), open: 0 };
+  };
+  switch (form) {
+    case 'drum':
+      return upright(3);
+    case 'bottle':
+      return upright(6);
+    case 'canister': {
+      const edge = Math.cbrt(volume / 1.95);
+      return { area: 8.2 * edge * edge, open: 0 };
+    }
+    case 'trough': {
+      const base = volume / troughDepth;
+      return { area: base + 4 * Math.sqrt(base) * troughDepth, open: base };
+    }
+  }
+}
+
+/** A heater full of oil a watt of its power: face [m²], so that it stands 60 K over the air at full power, and capacity [J K⁻¹] (estimates: 2 kW weighs about 14 kg, a third of it oil). */
+export const oilFace = 0.0014;
+export const oilCapacity = 7;

@@ -1,26 +1,23 @@
 /**
- * Temperature nodes of one place's thermal network.
+ * Temperature nodes of one place's thermal network that are solved together.
  *
- * `star` is the mean radiant node that stands for the mutual long-wave exchange of the inner surfaces
- * (star network: Seem 1987; Davies 2004). `under` is the air under a fleece (the same as `air` where none
- * is laid). Cover faces are massless and are eliminated surface by surface before the solve.
+ * `STAR` is the mean radiant node that stands for the mutual long-wave exchange of all inner faces (star
+ * network: Carroll 1980; Davies 2004). `UNDER` is the air under a fleece. Everything that has a face towards
+ * the inside (glass, walls, floor, water, a heater full of oil) is a surface with layers behind it and is
+ * eliminated before the solve (`surfaces.ts`).
  */
 export const AIR = 0;
 export const STAR = 1;
-export const FLOOR = 2;
-export const SUBSOIL = 3;
-export const POTS = 4;
-export const LEAF = 5;
-export const WALL = 6;
-export const WATER = 7;
-export const UNDER = 8;
-export const FLEECE = 9;
+export const POTS = 2;
+export const LEAF = 3;
+export const UNDER = 4;
+export const FLEECE = 5;
 
 /**
  * Number of nodes at most; matrices are row-major, `nodeCount` × `nodeCount`, lower triangle used. A place
- * without fleece, water or back wall stops earlier (`Network.size`): what it lacks stands at the end.
+ * without fleece stops at `UNDER` (`Network.size`).
  */
-export const nodeCount = 10;
+export const nodeCount = 6;
 
 export { stefanBoltzmann } from '../weather/index.ts';
 

@@ -1,6 +1,6 @@
 import { nodeCount } from './nodes.ts';
 import type { Network } from './network.ts';
-import { saturationRatio } from './air.ts';
+import { outdoorCarbonDioxide, saturationRatio } from './air.ts';
 
 /** What the outdoors, the clock and the devices give for one step; one object is refilled each step. */
 export interface Drive {
@@ -15,9 +15,11 @@ export interface Drive {
   /** Room temperature [°C]; equals outdoor where there is no room. */
   room: number;
   roomHumidity: number;
-  /** Sunshine on each cover surface [W m⁻²]. */
+  /** Depth of snow that lies on the roof [m]; 0 where none lies. */
+  snowDepth: number;
+  /** Sunshine on the outer face of each surface [W m⁻²]. */
   readonly sunOnSurface: Float64Array;
-  /** Sun absorbed inside by leaves, pots, floor and back wall [W] each. */
+  /** Sun absorbed inside by leaves, pots, floors and walls [W] each. */
   sunLeaf: number;
   sunPots: number;
   sunFloor: number;
@@ -28,10 +30,16 @@ export interface Drive {
   lampAir: number;
   lampLeaf: number;
   lampPots: number;
-  /** Night screen closed, fleece laid, night set points in force, plants watered (0–1). */
+  /** Night screen closed, curtain drawn, fleece laid, door open, circulation fan running, night set points in force. */
   screenClosed: boolean;
+  curtainClosed: boolean;
   fleeceLaid: boolean;
+  doorOpen: boolean;
+  circulating: boolean;
   night: boolean;
+  /** 1 where a heater's set point holds, 0 where only its frost watch does. */
+  readonly heaterOn: Uint8Array;
+  /** Share of mix that evaporates as if wet, 0–1. */
   wetness: number;
   /** There is mains power: electric heaters and fans run. Flames burn without. */
   powered: boolean;
@@ -41,76 +49,105 @@ export interface Drive {
 export interface HeatState {
   /** Node temperatures [°C]. */
   readonly temperature: Float64Array;
-  /** Inner face temperature of each surface [°C] and condensation on it in the last step [W]. */
+  /** Inner and outer face of each surface and the nodes of its layers [°C]; condensation on the inner face in the last step [W]. */
   readonly face: Float64Array;
+  readonly outer: Float64Array;
+  readonly layer: Float64Array;
   readonly condensation: Float64Array;
+  /** Condensation on leaves in the last step [W]. */
+  leafCondensation: number;
   /** Humidity ratio of the inside air, and that at saturation [kg kg⁻¹]. */
   humidity: number;
   saturation: number;
-  /** Evaporation of the last step from mix and from the floor [W latent]. */
+  /** Carbon dioxide of the inside air [ppm by volume]. */
+  carbonDioxide: number;
+  /** Evaporation of the last step from mix [W latent], and from each wet face [W latent]. */
   evaporation: number;
-  floorEvaporation: number;
+  readonly faceEvaporation: Float64Array;
   /** Heat given by each heater in the last step [W]. */
   readonly heaterPower: Float64Array;
   /** True where the heaters were at their limit and the air stayed below the set point. */
   short: boolean;
-  /** True where water formed on a cover face in the last step. */
+  /** True where water formed on a cover face, and on the leaves, in the last step. */
   condensing: boolean;
-  /** Vent opening 0–1 and fan speed 0–1 of the last step. */
+  leafWet: boolean;
+  /** Opening of all vents together 0–1 and fan speed 0–1 of the last step. */
   vent: number;
   fan: number;
   /** Heat leaving through each surface [W] (long-wave straight through included), positive outwards. */
   readonly surfaceHeat: Float64Array;
   airHeat: number;
-  groundHeat: number;
   roomHeat: number;
-  wallHeat: number;
   /** Matrices and right-hand sides of the step. */
   readonly matrix: Float64Array;
   readonly right: Float64Array;
   readonly unit: Float64Array;
   /** Whether `unit` holds this step's answer to one watt in the air; it is worked out when first asked for. */
   unitKnown: boolean;
-  readonly unitMat: Float64Array;
-  /** Per-surface conductances kept between elimination and back-substitution. */
-  readonly sumConductance: Float64Array;
+  readonly unitHeater: Float64Array;
+  /** Heaters in the order in which they are called, filled each step. */
+  readonly heaterOrder: Uint8Array;
+  /** Kept between elimination and back-substitution, surface by surface and layer by layer. */
+  readonly film: Float64Array;
   readonly outConductance: Float64Array;
   readonly outTemperature: Float64Array;
+  readonly toAir: Float64Array;
+  readonly toStar: Float64Array;
+  readonly sum: Float64Array;
+  readonly source: Float64Array;
+  readonly passing: Float64Array;
+  readonly passingTo: Float64Array;
+  readonly layerTotal: Float64Array;
+  readonly layerRight: Float64Array;
 }
 
-/** A state at one temperature throughout [°C], with air at `relativeHumidity` 0.7 of that temperature. */
+/** A state at one temperature throughout [°C] with a humidity ratio [kg kg⁻¹]. */
 export function initialState(network: Network, temperature: number, humidity: number): HeatState {
   const m = network.surfaceCount;
+  const layers = network.layerCapacity.length;
+  const surfaceArray = () => new Float64Array(m);
   return {
     temperature: new Float64Array(nodeCount).fill(temperature),
-    face: new Float64Array(m).fill(temperature),
-    condensation: new Float64Array(m),
+    face: surfaceArray().fill(temperature),
+    outer: surfaceArray().fill(temperature),
+    layer: new Float64Array(layers).fill(temperature),
+    condensation: surfaceArray(),
+    leafCondensation: 0,
     humidity,
     saturation: saturationRatio(temperature, network.pressure),
+    carbonDioxide: outdoorCarbonDioxide,
     evaporation: 0,
-    floorEvaporation: 0,
+    faceEvaporation: surfaceArray(),
     heaterPower: new Float64Array(Math.max(1, network.heaters.length)),
     short: false,
     condensing: false,
+    leafWet: false,
     vent: 0,
     fan: 0,
-    surfaceHeat: new Float64Array(m),
+    surfaceHeat: surfaceArray(),
     airHeat: 0,
-    groundHeat: 0,
     roomHeat: 0,
-    wallHeat: 0,
     matrix: new Float64Array(nodeCount * nodeCount),
     right: new Float64Array(nodeCount),
     unit: new Float64Array(nodeCount),
     unitKnown: false,
-    unitMat: new Float64Array(nodeCount),
-    sumConductance: new Float64Array(m),
-    outConductance: new Float64Array(m),
-    outTemperature: new Float64Array(m),
+    unitHeater: new Float64Array(nodeCount),
+    heaterOrder: new Uint8Array(Math.max(1, network.heaters.length)),
+    film: surfaceArray(),
+    outConductance: surfaceArray(),
+    outTemperature: surfaceArray(),
+    toAir: surfaceArray(),
+    toStar: surfaceArray(),
+    sum: surfaceArray(),
+    source: surfaceArray(),
+    passing: surfaceArray(),
+    passingTo: surfaceArray(),
+    layerTotal: new Float64Array(layers),
+    layerRight: new Float64Array(layers),
   };
 }
 
-/** An empty drive for a network with `surfaceCount` surfaces. */
+/** An empty drive for a network: mild, dark, still, everything off, heaters by their set points. */
 export function emptyDrive(network: Network, seconds: number): Drive {
   return {
     seconds,
@@ -121,6 +158,7 @@ export function emptyDrive(network: Network, seconds: number): Drive {
     humidity: 0.004,
     room: 20,
     roomHumidity: 0.006,
+    snowDepth: 0,
     sunOnSurface: new Float64Array(network.surfaceCount),
     sunLeaf: 0,
     sunPots: 0,
@@ -131,8 +169,12 @@ export function emptyDrive(network: Network, seconds: number): Drive {
     lampLeaf: 0,
     lampPots: 0,
     screenClosed: false,
+    curtainClosed: false,
     fleeceLaid: false,
+    doorOpen: false,
+    circulating: network.circulation !== null,
     night: false,
+    heaterOn: new Uint8Array(Math.max(1, network.heaters.length)).fill(1),
     wetness: 0.3,
     powered: true,
   };

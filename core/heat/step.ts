@@ -1,20 +1,8 @@
-import {
-  AIR,
-  FLEECE,
-  FLOOR,
-  LEAF,
-  POTS,
-  STAR,
-  SUBSOIL,
-  WALL,
-  kelvin,
-  nodeCount,
-  stefanBoltzmann,
-} from './nodes.ts';
+import { AIR, FLEECE, LEAF, POTS, STAR, kelvin, nodeCount, stefanBoltzmann } from './nodes.ts';
 import type { Network } from './network.ts';
 import type { Drive, HeatState } from './state.ts';
-import { airDensity, airHeat, leakageFactor } from './air.ts';
-import { addCovers, readCovers } from './covers.ts';
+import { airDensity, airHeat, leakageFactor, singleSidedFlow } from './air.ts';
+import { addSurfaces, readSurfaces } from './surfaces.ts';
 import { factor, solve } from './linear.ts';
 import { holdTemperature, openVents } from './control.ts';
 import { stepVapour } from './vapour.ts';
@@ -28,11 +16,11 @@ const n = nodeCount;
  */
 export function stepHeat(network: Network, state: HeatState, drive: Drive): void {
   const { matrix, right, temperature } = state;
+  const { size } = network;
   const meanKelvin = temperature[STAR] + kelvin;
   const radiantInside = 4 * stefanBoltzmann * meanKelvin * meanKelvin * meanKelvin;
   const fixed = drive.fleeceLaid ? network.fixedFleece : network.fixed;
   const radiant = drive.fleeceLaid ? network.radiantFleece : network.radiant;
-  const { size } = network;
   for (let i = 0; i < size; i++) {
     const row = i * n;
     for (let j = 0; j <= i; j++) matrix[row + j] = fixed[row + j] + radiantInside * radiant[row + j];
@@ -40,64 +28,69 @@ export function stepHeat(network: Network, state: HeatState, drive: Drive): void
     matrix[row + i] += store;
     right[i] = store * temperature[i];
   }
-  addCovers(network, state, drive, radiantInside);
-  addBoundaries(network, state, drive, radiantInside);
+  const latent = wetFaces(network, state) + state.evaporation;
+  addSurfaces(network, state, drive, radiantInside);
+  addRoom(network, state, drive, radiantInside);
   const density = airDensity(temperature[AIR], network.pressure);
   const leakTo = network.leakageFromRoom ? drive.room : drive.outdoor;
-  const wind = network.leakageFromRoom ? 0 : drive.wind * network.windShare;
-  const leakage = drive.screenClosed ? network.leakageClosed : network.leakage;
-  const changes = leakage * leakageFactor(temperature[AIR] - leakTo, wind);
-  const leakFlow = (changes * network.volume * density) / 3600;
+  const leakFlow = leakage(network, state, drive, density, leakTo);
   matrix[AIR * n + AIR] += leakFlow * airHeat;
-  right[AIR] += leakFlow * airHeat * leakTo;
-  right[AIR] += drive.lampAir;
-  right[LEAF] += drive.sunLeaf + drive.lampLeaf;
+  right[AIR] += leakFlow * airHeat * leakTo + drive.lampAir;
+  right[LEAF] += drive.sunLeaf + drive.lampLeaf + state.leafCondensation;
   right[POTS] += drive.sunPots + drive.lampPots - state.evaporation;
-  right[FLOOR] += drive.sunFloor - state.floorEvaporation;
-  if (size > WALL) right[WALL] += drive.sunWall;
   if (size > FLEECE) right[FLEECE] += drive.onFleece;
-  const evaporated = state.evaporation + state.floorEvaporation;
   factor(matrix, size);
   solve(matrix, right, size);
   state.unitKnown = false;
-  const ventFlow = openVents(network, state, drive, density);
-  const fuelVapour = holdTemperature(network, state, drive, ventFlow * airHeat);
+  const flows = openVents(network, state, drive, density);
+  const burnt = holdTemperature(network, state, drive, (flows.outdoor + flows.room) * airHeat);
   for (let i = 0; i < size; i++) temperature[i] = right[i];
-  readCovers(network, state, drive, radiantInside);
+  readSurfaces(network, state, drive);
   const air = temperature[AIR];
+  let condensed = state.leafCondensation;
+  for (let i = 0; i < network.surfaceCount; i++) condensed += state.condensation[i];
   state.airHeat =
     leakFlow * airHeat * (air - leakTo) +
-    ventFlow * airHeat * (air - ventOutside(network, drive)) +
-    evaporated;
-  state.groundHeat =
-    network.deepGround * (temperature[SUBSOIL] - drive.deepGround) +
-    network.edge * (temperature[SUBSOIL] - drive.outdoor);
+    flows.outdoor * airHeat * (air - drive.outdoor) +
+    flows.room * airHeat * (air - drive.room) +
+    latent -
+    condensed;
+  const roomAir = drive.curtainClosed ? network.roomAirClosed : network.roomAir;
+  const roomRadiant = drive.curtainClosed ? network.roomRadiantClosed : network.roomRadiant;
   state.roomHeat =
-    network.roomAir * (air - drive.room) +
-    radiantInside * network.roomRadiant * (temperature[STAR] - drive.room);
-  state.wallHeat =
-    network.wallBehind * (temperature[WALL] - (network.wallBehindRoom ? drive.room : drive.outdoor));
-  const outdoorFlow = network.leakageFromRoom ? 0 : leakFlow + ventFlow;
-  const roomFlow = (network.leakageFromRoom ? leakFlow + ventFlow : 0) + network.roomAir / airHeat;
-  stepVapour(network, state, drive, outdoorFlow, roomFlow, fuelVapour);
+    roomAir * (air - drive.room) + radiantInside * roomRadiant * (temperature[STAR] - drive.room);
+  const fromOutdoors = flows.outdoor + (network.leakageFromRoom ? 0 : leakFlow);
+  const fromRoom = flows.room + (network.leakageFromRoom ? leakFlow : 0) + roomAir / airHeat;
+  stepVapour(network, state, drive, fromOutdoors, fromRoom, burnt);
 }
 
-/** Temperature of the air that vents and fan draw in [°C]. */
-export function ventOutside(network: Network, drive: Drive): number {
-  return network.leakageFromRoom ? drive.room : drive.outdoor;
+/** Takes the heat of evaporation out of the faces that were wet and returns it [W]; it enters as a source like condensation, of the other sign. */
+function wetFaces(network: Network, state: HeatState): number {
+  let sum = 0;
+  for (let i = 0; i < network.surfaceCount; i++) sum += state.faceEvaporation[i];
+  return sum;
 }
 
-function addBoundaries(network: Network, state: HeatState, drive: Drive, radiantInside: number): void {
-  const { matrix, right } = state;
-  matrix[SUBSOIL * n + SUBSOIL] += network.deepGround + network.edge;
-  right[SUBSOIL] += network.deepGround * drive.deepGround + network.edge * drive.outdoor;
-  if (network.wallBehind > 0) {
-    matrix[WALL * n + WALL] += network.wallBehind;
-    right[WALL] += network.wallBehind * (network.wallBehindRoom ? drive.room : drive.outdoor);
+/** Air let in through gaps and by an open door [kg s⁻¹]. */
+function leakage(network: Network, state: HeatState, drive: Drive, density: number, outside: number): number {
+  const difference = state.temperature[AIR] - outside;
+  const wind = network.leakageFromRoom ? 0 : drive.wind * network.windShare;
+  const changes =
+    (drive.screenClosed ? network.leakageClosed : network.leakage) * leakageFactor(difference, wind);
+  let volume = changes * network.volume;
+  if (drive.doorOpen && network.door !== null) {
+    volume += singleSidedFlow(network.door.area, network.door.height, wind, difference);
   }
-  matrix[AIR * n + AIR] += network.roomAir;
-  right[AIR] += network.roomAir * drive.room;
-  const openRadiant = radiantInside * network.roomRadiant;
-  matrix[STAR * n + STAR] += openRadiant;
-  right[STAR] += openRadiant * drive.room;
+  return (volume * density) / 3600;
+}
+
+/** The open side towards a room, or the curtain before it. */
+function addRoom(network: Network, state: HeatState, drive: Drive, radiantInside: number): void {
+  const { matrix, right } = state;
+  const air = drive.curtainClosed ? network.roomAirClosed : network.roomAir;
+  const radiant = radiantInside * (drive.curtainClosed ? network.roomRadiantClosed : network.roomRadiant);
+  matrix[AIR * n + AIR] += air;
+  right[AIR] += air * drive.room;
+  matrix[STAR * n + STAR] += radiant;
+  right[STAR] += radiant * drive.room;
 }

@@ -1,15 +1,27 @@
-import { AIR, FLOOR, POTS } from './nodes.ts';
+import { AIR, LEAF, POTS } from './nodes.ts';
 import type { Network } from './network.ts';
 import type { Drive, HeatState } from './state.ts';
-import { airDensity, airHeat, dewPointOfRatio, latentHeat, saturationRatio } from './air.ts';
+import type { Burnt } from './control.ts';
+import {
+  airDensity,
+  airHeat,
+  dewPointOfRatio,
+  latentHeat,
+  outdoorCarbonDioxide,
+  saturationRatio,
+} from './air.ts';
 
-/** Convective coefficient over moist mix [W m⁻² K⁻¹] used with the Lewis relation (still air inside; ASHRAE ch. 6). */
+/** Convective coefficient over moist mix and floors [W m⁻² K⁻¹] used with the Lewis relation (still air inside; ASHRAE ch. 6). */
 const mixConvection = 3;
 
+/** Parts by volume of carbon dioxide for each part by mass of air (molar masses 28.96 and 44.01). */
+const partsByVolume = 28.96 / 44.01;
+
 /**
- * Water-vapour balance of the inside air over one step, implicit in the humidity ratio: evaporation from
- * moist mix, vapour from burnt fuel, exchange with outdoors and room, condensation on cover faces below the
- * dew point (mass transfer by the Lewis relation h/cp). Sets condensation and evaporation [W] for the next step.
+ * Water-vapour balance of the inside air over one step, implicit in the humidity ratio: evaporation from moist
+ * mix and wet floors, vapour from burnt fuel, exchange with outdoors and room, condensation on faces and leaves
+ * below the dew point (mass transfer by the Lewis relation h/cp). Sets condensation and evaporation [W] for the
+ * next step, and carries the carbon dioxide of flames along with the air.
  */
 export function stepVapour(
   network: Network,
@@ -17,48 +29,63 @@ export function stepVapour(
   drive: Drive,
   outdoorFlow: number,
   roomFlow: number,
-  fuelVapour: number,
+  burnt: Burnt,
 ): void {
-  const pressure = network.pressure;
+  const { pressure } = network;
   const mass = network.volume * airDensity(state.temperature[AIR], pressure);
-  const evaporating = (network.wetArea * drive.wetness * mixConvection) / airHeat;
-  const mixRatio = saturationRatio(state.temperature[POTS], pressure);
   const before = state.humidity;
+  const flow = outdoorFlow + roomFlow;
   let gain =
     (mass / drive.seconds) * before +
     outdoorFlow * drive.humidity +
     roomFlow * drive.roomHumidity +
-    fuelVapour;
-  let loss = mass / drive.seconds + outdoorFlow + roomFlow;
+    burnt.vapour;
+  let loss = mass / drive.seconds + flow;
+  const evaporating = (network.wetArea * drive.wetness * mixConvection) / airHeat;
+  const mixRatio = saturationRatio(state.temperature[POTS], pressure);
   if (mixRatio > before) {
     gain += evaporating * mixRatio;
     loss += evaporating;
   }
-  const floorRatio = saturationRatio(state.temperature[FLOOR], pressure);
-  const floorTransfer = floorRatio > before ? (network.wetFloor * mixConvection) / airHeat : 0;
-  gain += floorTransfer * floorRatio;
-  loss += floorTransfer;
   const dewBefore = dewPointOfRatio(before, pressure);
   for (let i = 0; i < network.surfaceCount; i++) {
-    if (state.face[i] >= dewBefore) continue;
-    const transfer = (network.insideConvection[i] * network.area[i]) / airHeat;
+    const wet = (network.wetFace[i] * mixConvection) / airHeat;
+    const forms = state.face[i] < dewBefore;
+    if (!forms && wet <= 0) continue;
+    const transfer = forms ? state.toAir[i] / airHeat : wet;
     gain += transfer * saturationRatio(state.face[i], pressure);
     loss += transfer;
+  }
+  const leafTransfer = network.leafToAir / airHeat;
+  const leafRatio = saturationRatio(state.temperature[LEAF], pressure);
+  if (state.temperature[LEAF] < dewBefore) {
+    gain += leafTransfer * leafRatio;
+    loss += leafTransfer;
   }
   state.saturation = saturationRatio(state.temperature[AIR], pressure);
   const humidity = Math.min(gain / loss, state.saturation);
   state.humidity = humidity;
   state.evaporation = mixRatio > before ? evaporating * Math.max(0, mixRatio - humidity) * latentHeat : 0;
-  state.floorEvaporation = floorTransfer * Math.max(0, floorRatio - humidity) * latentHeat;
-  state.condensing = false;
   const dew = dewPointOfRatio(humidity, pressure);
+  state.condensing = false;
   for (let i = 0; i < network.surfaceCount; i++) {
-    state.condensation[i] = 0;
-    if (state.face[i] >= dew) continue;
-    const transfer = (network.insideConvection[i] * network.area[i]) / airHeat;
-    state.condensation[i] = transfer * (humidity - saturationRatio(state.face[i], pressure)) * latentHeat;
-    state.condensing = true;
+    state.condensation[i] = state.faceEvaporation[i] = 0;
+    const wet = network.wetFace[i];
+    if (state.face[i] < dew) {
+      const excess = humidity - saturationRatio(state.face[i], pressure);
+      state.condensation[i] = (state.toAir[i] / airHeat) * Math.max(0, excess) * latentHeat;
+      state.condensing ||= network.layerCount[i] === 0;
+    } else if (wet > 0) {
+      const lack = saturationRatio(state.face[i], pressure) - humidity;
+      state.faceEvaporation[i] = ((wet * mixConvection) / airHeat) * Math.max(0, lack) * latentHeat;
+    }
   }
+  state.leafWet = state.temperature[LEAF] < dew;
+  state.leafCondensation = state.leafWet ? leafTransfer * Math.max(0, humidity - leafRatio) * latentHeat : 0;
+  const held = mass / drive.seconds;
+  state.carbonDioxide =
+    (held * state.carbonDioxide + flow * outdoorCarbonDioxide + burnt.carbonDioxide * partsByVolume * 1e6) /
+    (held + flow);
 }
 
 /** Relative humidity of the inside air, 0–1. */

@@ -2,7 +2,7 @@ import type { Place } from '../plan/schema.ts';
 import { screenOf, waterOf } from '../plan/parts.ts';
 import { heatPrice } from '../cost/index.ts';
 import type { CheapAct } from './result.ts';
-import { buildNetwork } from '../heat/index.ts';
+import { buildNetwork, plainHeater } from '../heat/index.ts';
 import { changedTonight, leastOf, nightCost, runTrace } from './place-night.ts';
 import type { NightSetting } from './place-night.ts';
 
@@ -36,9 +36,12 @@ export function cheapActs(setting: NightSetting, least: number): CheapAct[] {
   if (place.room === null || place.shape.kind === 'lean-to') {
     const warmed = {
       ...place,
-      water: [...place.water, waterOf({ name: 'Canister', litres: canister.litres, count: 1, form: 'canister' })],
+      water: [
+        ...place.water,
+        waterOf({ name: 'Canister', litres: canister.litres, count: 1, form: 'canister' }),
+      ],
     };
-    const network = buildNetwork(warmed, setting.night.site, setting.night.pressure);
+    const network = buildNetwork(warmed, setting.night.site, setting.night.pressure, setting.run.wetness);
     const trace = runTrace(setting, { network, warmWater: canister });
     acts.push({
       id: 'warm-water',
@@ -76,13 +79,4 @@ export function cheapActs(setting: NightSetting, least: number): CheapAct[] {
   return acts.filter((act) => act.kelvin >= worthwhile).sort((a, b) => b.kelvin - a.kelvin);
 }
 
-const smallHeater = {
-  name: 'Small heater',
-  power: 500,
-  day: 3,
-  night: 3,
-  swing: 0,
-  mat: false,
-  fuel: 'electricity',
-  vapour: 0,
-} as const;
+const smallHeater = plainHeater(500, 3, 'Small heater');

@@ -46,7 +46,6 @@ export function leadIn(place: Place, lead: LeadIn, network: Network, wetness: nu
     drive.outdoor += share * shift;
     drive.sky += share * shift;
     if (place.room === null) drive.room = drive.outdoor;
-    if (network.groundConductance === 0) drive.deepGround = drive.room;
     drive.humidity = Math.min(drive.humidity, saturationRatio(drive.outdoor, network.pressure));
     stepHeat(network, state, drive);
   }

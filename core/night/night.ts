@@ -13,8 +13,17 @@ import {
 } from '../season/index.ts';
 import type { SeasonCache, SeasonResult, SiteYear } from '../season/index.ts';
 import { weatherFromPlan } from '../season/weather-from-plan.ts';
+import { plainHeater } from '../heat/index.ts';
 import { cheapActs } from './acts.ts';
-import { coldLimits, leastOf, nightCost, runTrace, settle, shiftedNight } from './place-night.ts';
+import {
+  coldLimits,
+  fuelsTonight,
+  leastOf,
+  nightCost,
+  runTrace,
+  settle,
+  shiftedNight,
+} from './place-night.ts';
 import type { NightSetting, NightTrace } from './place-night.ts';
 import type { LeadIn } from './lead-in.ts';
 import type { NightInput, NightLot, NightResult, PlaceNight } from './result.ts';
@@ -76,6 +85,7 @@ function nightYear(plan: Plan, input: NightInput, year: SiteYear): SiteYear {
     { stepMinutes: nightStepMinutes },
   );
   const fill = (value: number) => new Float64Array(steps.n).fill(value);
+  const begin = stepOfYear(steps.startMs, year) * year.clock.stepMinutes;
   const ground =
     year.deepGround[Math.floor((stepOfYear(steps.startMs, year) * year.clock.stepMinutes) / 1440)];
   return {
@@ -92,6 +102,7 @@ function nightYear(plan: Plan, input: NightInput, year: SiteYear): SiteYear {
     skyTemperature: skyTemperatures(steps.skyLongWave),
     humidity: humidityRatios(steps),
     deepGround: new Float64Array(3).fill(ground),
+    beginMinutes: begin,
   };
 }
 
@@ -162,6 +173,12 @@ function placeNight(
     failsAtMs,
     ...nightCost(setting, trace),
     hoursToHarm: hoursToHarm(setting, limits),
+    heights: trace.heights,
+    fuels: fuelsTonight(setting, trace),
+    heat: trace.heat,
+    dewHours: trace.dewHours,
+    leafDewHours: trace.leafDewHours,
+    mostCarbonDioxide: trace.mostCarbonDioxide,
     acts: setting.lots.length === 0 ? [] : cheapActs(setting, leaf.value),
     verdict,
     words: nightWords(verdict, {
@@ -194,18 +211,7 @@ function powerNeeded(setting: NightSetting, limits: readonly number[]): number {
     runTrace(setting, {
       network: {
         ...setting.run.network,
-        heaters: [
-          {
-            name: '',
-            power: unlimited,
-            day: setPoint,
-            night: setPoint,
-            swing: 0,
-            mat: false,
-            fuel: 'electricity',
-            vapour: 0,
-          },
-        ],
+        heaters: [plainHeater(unlimited, setPoint)],
       },
     });
   const free = runTrace(setting, { network: { ...setting.run.network, heaters: [] } });

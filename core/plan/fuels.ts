@@ -8,3 +8,10 @@ export const paraffinHeat = 9.6;
 /** Water vapour per joule of heat [kg J⁻¹]: propane 127 g, paraffin 112 g a net kWh (stoichiometry, derived). */
 export const propaneVapour = 0.127 / 3.6e6;
 export const paraffinVapour = 0.112 / 3.6e6;
+
+/** Carbon dioxide per joule of heat [kg J⁻¹]: propane 233 g, paraffin 253 g a net kWh (stoichiometry, derived). */
+export const propaneCarbonDioxide = 0.233 / 3.6e6;
+export const paraffinCarbonDioxide = 0.253 / 3.6e6;
+
+/** Share of the net heat of a flued heater that stays inside (common practice, no source: 0.75–0.9). */
+export const fluedEfficiency = 0.85;

@@ -79,7 +79,9 @@ export const placeSchema = v.strictObject({
   /** Opaque covering of the side that faces away from the front, such as an insulated north wall. */
   shadySide: nullable(identifier),
   /** Boards of foam down the floor's edge: thickness and how deep they go [m]. */
-  edgeInsulation: nullable(v.strictObject({ thickness: quantity(0.01, 0.3, 'm'), depth: quantity(0.1, 2, 'm') })),
+  edgeInsulation: nullable(
+    v.strictObject({ thickness: quantity(0.01, 0.3, 'm'), depth: quantity(0.1, 2, 'm') }),
+  ),
   /** Share of the cover taken by frame and gutters, and share of light lost to dirt. */
   frameShare: v.optional(quantity(0, 0.6, ''), 0.1),
   dirtShare: v.optional(quantity(0, 0.6, ''), 0.05),

@@ -124,7 +124,8 @@ export const listedSurfaceSchema = v.pipe(
     'expected a covering of the catalogue or a build-up of its own, not both',
   ),
   v.check(
-    (surface) => surface.build?.kind !== 'panes' || surface.behind === 'outdoors' || surface.behind === 'room',
+    (surface) =>
+      surface.build?.kind !== 'panes' || surface.behind === 'outdoors' || surface.behind === 'room',
     'expected panes to have the open air or a room behind them',
   ),
 );

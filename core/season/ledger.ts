@@ -4,9 +4,7 @@ import type { HeatPart } from './result.ts';
 
 const fixedParts: readonly { name: string; kind: HeatPart['kind'] }[] = [
   { name: 'Draughts, vents and water vapour', kind: 'air' },
-  { name: 'Floor and ground', kind: 'ground' },
   { name: 'Open to the room', kind: 'room' },
-  { name: 'Back wall', kind: 'room' },
   { name: 'Sun', kind: 'sun' },
   { name: 'Lamps and fans', kind: 'lamps' },
   { name: 'Heaters', kind: 'heaters' },
@@ -15,70 +13,112 @@ const fixedParts: readonly { name: string; kind: HeatPart['kind'] }[] = [
 
 /**
  * Where the heat goes, kept apart from the solve: every flow of every step is added up, and what comes in,
- * less what goes out and what is stored, must be nothing.
+ * less what goes out and what is stored, must be nothing. Kept by day and by dark hours, so that any span can
+ * be asked for.
  */
 export class HeatLedger {
   readonly #network: Network;
   readonly #hours: number;
-  readonly #night: { from: number; to: number };
-  readonly #season: Float64Array;
-  readonly #coldest: Float64Array;
-  readonly #before = new Float64Array(nodeCount);
+  readonly #perDay: number;
+  readonly #days: number;
+  readonly #names: readonly { name: string; kind: HeatPart['kind'] }[];
+  /** Part under which each surface is booked. */
+  readonly #partOf: Uint16Array;
+  readonly #byDay: Float64Array;
+  readonly #byNight: Float64Array;
   readonly #flow: Float64Array;
+  readonly #nodesBefore = new Float64Array(nodeCount);
+  readonly #layersBefore: Float64Array;
   #residual = 0;
   #exchanged = 0;
   #started = false;
 
-  constructor(network: Network, stepMinutes: number, coldestNight: { from: number; to: number }) {
+  constructor(network: Network, stepMinutes: number, days: number) {
     this.#network = network;
     this.#hours = stepMinutes / 60;
-    this.#night = coldestNight;
-    const count = network.surfaceCount + fixedParts.length;
-    this.#season = new Float64Array(count);
-    this.#coldest = new Float64Array(count);
-    this.#flow = new Float64Array(count);
+    this.#perDay = 1440 / stepMinutes;
+    this.#days = days;
+    const names: { name: string; kind: HeatPart['kind'] }[] = [];
+    this.#partOf = Uint16Array.from(network.surfaceParts, (part) => {
+      const found = names.findIndex((each) => each.name === part.name);
+      return found >= 0 ? found : names.push(part) - 1;
+    });
+    this.#names = [...names, ...fixedParts];
+    this.#byDay = new Float64Array(this.#names.length * days);
+    this.#byNight = new Float64Array(this.#names.length * days);
+    this.#flow = new Float64Array(this.#names.length);
+    this.#layersBefore = new Float64Array(network.layerCapacity.length);
   }
 
-  /** Adds one step; outward positive. The first step only sets the start of the store. */
-  step(index: number, drive: Drive, state: HeatState): void {
+  /**
+   * Adds one step; outward positive. The first step only sets the start of the store.
+   * @param index of the step, counted from the season's first @param dark the sun is down
+   */
+  step(index: number, drive: Drive, state: HeatState, dark: boolean): void {
     const network = this.#network;
-    const flow = this.#flow;
-    const m = network.surfaceCount;
+    const flow = this.#flow.fill(0);
+    const at = this.#names.length - fixedParts.length;
     let out = 0;
-    for (let i = 0; i < m; i++) {
-      flow[i] = state.surfaceHeat[i];
-      out += flow[i];
+    for (let i = 0; i < network.surfaceCount; i++) {
+      flow[this.#partOf[i]] += state.surfaceHeat[i];
+      out += state.surfaceHeat[i];
     }
-    flow[m] = state.airHeat;
-    flow[m + 1] = state.groundHeat;
-    flow[m + 2] = state.roomHeat;
-    flow[m + 3] = state.wallHeat;
-    const sun = drive.sunLeaf + drive.sunPots + drive.sunFloor + drive.sunWall + drive.onFleece;
+    const sun =
+      drive.sunLeaf + drive.sunPots + drive.sunFloor + drive.sunWall + drive.onFleece - this.#nowhere(drive);
     const lamps = drive.lampAir + drive.lampLeaf + drive.lampPots;
     let heaters = 0;
     for (let h = 0; h < network.heaters.length; h++) heaters += state.heaterPower[h];
-    flow[m + 4] = -sun;
-    flow[m + 5] = -lamps;
-    flow[m + 6] = -heaters;
-    let stored = 0;
-    for (let i = 0; i < nodeCount; i++) {
-      if (this.#started) stored += network.capacity[i] * (state.temperature[i] - this.#before[i]);
-      this.#before[i] = state.temperature[i];
-    }
-    stored /= this.#hours * 3600;
-    flow[m + 7] = stored;
-    out += flow[m] + flow[m + 1] + flow[m + 2] + flow[m + 3];
+    const stored = this.#stored(state);
+    flow[at] = state.airHeat;
+    flow[at + 1] = state.roomHeat;
+    flow[at + 2] = -sun;
+    flow[at + 3] = -lamps;
+    flow[at + 4] = -heaters;
+    flow[at + 5] += stored;
+    out += state.airHeat + state.roomHeat;
     if (this.#started) {
       this.#residual += sun + lamps + heaters - out - stored;
       this.#exchanged += sun + lamps + heaters + Math.abs(out);
-      const night = index >= this.#night.from && index < this.#night.to;
-      const scale = this.#hours / 1000;
-      for (let i = 0; i < flow.length; i++) {
-        this.#season[i] += flow[i] * scale;
-        if (night) this.#coldest[i] += flow[i] * scale;
-      }
+      this.#book(index, dark);
     }
     this.#started = true;
+  }
+
+  /** Sun meant for floors or walls where a place has none of them [W]. */
+  #nowhere(drive: Drive): number {
+    const { floorShare, wallShare } = this.#network;
+    let floor = 0;
+    let wall = 0;
+    for (let i = 0; i < floorShare.length; i++) {
+      floor += floorShare[i];
+      wall += wallShare[i];
+    }
+    return drive.sunFloor * (1 - floor) + drive.sunWall * (1 - wall);
+  }
+
+  #stored(state: HeatState): number {
+    const network = this.#network;
+    let stored = 0;
+    for (let i = 0; i < nodeCount; i++) {
+      stored += network.capacity[i] * (state.temperature[i] - this.#nodesBefore[i]);
+      this.#nodesBefore[i] = state.temperature[i];
+    }
+    for (let c = 0; c < network.layerCapacity.length; c++) {
+      stored += network.layerCapacity[c] * (state.layer[c] - this.#layersBefore[c]);
+      this.#layersBefore[c] = state.layer[c];
+    }
+    return this.#started ? stored / (this.#hours * 3600) : 0;
+  }
+
+  /** Books a step to its day, and where it is dark to the night that began at the noon before. */
+  #book(index: number, dark: boolean): void {
+    const scale = this.#hours / 1000;
+    const day = Math.floor(index / this.#perDay);
+    const night = Math.floor((index - this.#perDay / 2) / this.#perDay);
+    for (let p = 0; p < this.#flow.length; p++) {
+      this.#byDay[p * this.#days + day] += this.#flow[p] * scale;
+      if (dark && night >= 0) this.#byNight[p * this.#days + night] += this.#flow[p] * scale;
+    }
   }
 
   /** Net imbalance over the season as a share of all heat exchanged. */
@@ -86,25 +126,14 @@ export class HeatLedger {
     return this.#exchanged > 0 ? Math.abs(this.#residual) / this.#exchanged : 0;
   }
 
-  /** The flows by part; facets of one surface, numbered by their shape, are one part. */
-  parts(): HeatPart[] {
-    const m = this.#network.surfaceCount;
-    const parts: HeatPart[] = [];
-    const surfaces = new Map<string, { season: number; coldestNight: number }>();
-    for (let i = 0; i < m; i++) {
-      const name = this.#network.surfaceNames[i].replace(/ \d+$/, '');
-      const sum = surfaces.get(name) ?? { season: 0, coldestNight: 0 };
-      surfaces.set(name, {
-        season: sum.season + this.#season[i],
-        coldestNight: sum.coldestNight + this.#coldest[i],
-      });
-    }
-    for (const [name, sum] of surfaces) parts.push({ name, kind: 'surface', ...sum });
-    fixedParts.forEach((part, j) => {
-      const season = this.#season[m + j];
-      const coldestNight = this.#coldest[m + j];
-      if (season !== 0 || coldestNight !== 0) parts.push({ ...part, season, coldestNight });
+  /** The flows by part, those that carry anything. @param coldest day on whose evening the coldest night begins */
+  parts(coldest: number): HeatPart[] {
+    return this.#names.flatMap((part, p) => {
+      const days = this.#byDay.slice(p * this.#days, (p + 1) * this.#days);
+      const nights = this.#byNight.slice(p * this.#days, (p + 1) * this.#days);
+      if (days.every((value) => value === 0)) return [];
+      const season = days.reduce((sum, value) => sum + value, 0);
+      return [{ ...part, season, coldestNight: nights[coldest], days, nights }];
     });
-    return parts;
   }
 }

@@ -14,6 +14,7 @@ import type { Drive, HeatState, Network } from '../heat/index.ts';
 import type { SiteYear } from './site-year.ts';
 import { roomMoistureExcess } from './surroundings.ts';
 import { lampOn } from './lamps.ts';
+import { lightUnderSnow, placeSchedules } from './schedules.ts';
 import type { LampRun } from './lamps.ts';
 import type { PlaceLight } from './place-light.ts';
 
@@ -27,13 +28,17 @@ export interface PlaceRun {
   readonly lampFlags: readonly Uint8Array[];
   readonly light: PlaceLight;
   readonly room: Float64Array | null;
+  /** 1 in steps in which the cover is drawn, the door open, the fan running, snow lying; null where there is none. */
   readonly screenClosed: Uint8Array | null;
+  readonly curtainClosed: Uint8Array | null;
   readonly fleeceLaid: Uint8Array | null;
+  readonly doorOpen: Uint8Array | null;
+  readonly circulating: Uint8Array | null;
+  readonly snowDepth: Float64Array | null;
+  /** For each heater 1 in steps in which its set points hold; null where they hold all day. */
+  readonly heaterOn: readonly (Uint8Array | null)[];
   readonly wetness: number;
 }
-
-/** Screens and fleece stay on until the sun stands this high, and go on when it sinks below [degrees] (common practice, no source). */
-const drawnBelow = 5;
 
 export function preparePlaceRun(
   place: Place,
@@ -43,70 +48,51 @@ export function preparePlaceRun(
   room: Float64Array | null,
   wetness: number,
 ): PlaceRun {
-  const { clock } = year;
-  const covered = (closed: (k: number) => boolean) => {
-    const flags = new Uint8Array(clock.n);
-    for (let k = 0; k < clock.n; k++) flags[k] = closed(k) ? 1 : 0;
-    return flags;
-  };
-  const { screen, fleece } = place;
-  const lowSun = (k: number) => year.steps.sunElevation[k] < drawnBelow;
   return {
-    network: buildNetwork(place, year.site, year.pressure),
+    network: buildNetwork(place, year.site, year.pressure, wetness),
     lamps,
-    lampFlags: lamps.map((lamp) => lampOn(lamp, clock)),
+    lampFlags: lamps.map((lamp) => lampOn(lamp, year.clock)),
     light,
     room,
     wetness,
-    screenClosed:
-      screen === null
-        ? null
-        : covered((k) => lowSun(k) && (screen.closedWhen === 'night' || clock.nightLow[k] < screen.below)),
-    fleeceLaid:
-      fleece === null
-        ? null
-        : covered(
-            (k) =>
-              fleece.laidWhen === 'always' ||
-              (lowSun(k) && (fleece.laidWhen === 'night' || clock.nightLow[k] < fleece.below)),
-          ),
+    ...placeSchedules(place, year),
   };
 }
 
 /** Fills the drive with step `k` of the weather year. */
 export function setDrive(drive: Drive, run: PlaceRun, year: SiteYear, k: number, state: HeatState): void {
   const { steps, clock } = year;
+  const { network, light } = run;
   drive.outdoor = steps.dryBulb[k];
   drive.sky = year.skyTemperature[k];
   drive.wind = steps.windSpeed[k];
   drive.humidity = year.humidity[k];
   drive.room = run.room === null ? drive.outdoor : run.room[k];
-  drive.deepGround =
-    run.network.groundConductance > 0
-      ? year.deepGround[Math.floor((k * clock.stepMinutes) / 1440)]
-      : drive.room;
+  drive.deepGround = year.deepGround[Math.floor((k * clock.stepMinutes) / 1440)];
   drive.roomHumidity = run.room === null ? drive.humidity : roomHumidity(drive, year.pressure);
-  const { light } = run;
+  drive.snowDepth = run.snowDepth === null ? 0 : run.snowDepth[k];
   for (let i = 0; i < light.sunOnSurface.length; i++) drive.sunOnSurface[i] = light.sunOnSurface[i][k];
-  drive.sunLeaf = light.sunLeaf[k];
-  drive.sunPots = light.sunPots[k];
-  drive.sunFloor = light.sunFloor[k];
-  drive.sunWall = light.sunWall[k];
-  let air = state.fan * run.network.fanWatts;
-  let leaf = 0;
-  let pots = 0;
-  for (let l = 0; l < run.lamps.length; l++) {
-    if (run.lampFlags[l][k] === 0) continue;
-    air += run.lamps[l].airHeat;
-    leaf += run.lamps[l].leafHeat;
-    pots += run.lamps[l].potHeat;
-  }
-  drive.lampAir = air;
-  drive.lampLeaf = leaf;
-  drive.lampPots = pots;
+  const clear = drive.snowDepth > 0 ? lightUnderSnow(drive.snowDepth, light.snowShare) : 1;
+  drive.sunLeaf = light.sunLeaf[k] * clear;
+  drive.sunPots = light.sunPots[k] * clear;
+  drive.sunFloor = light.sunFloor[k] * clear;
+  drive.sunWall = light.sunWall[k] * clear;
   drive.night = clock.sunUp[k] === 0;
   drive.screenClosed = run.screenClosed !== null && run.screenClosed[k] === 1;
+  drive.curtainClosed = run.curtainClosed !== null && run.curtainClosed[k] === 1;
   drive.fleeceLaid = run.fleeceLaid !== null && run.fleeceLaid[k] === 1;
+  drive.doorOpen = run.doorOpen !== null && run.doorOpen[k] === 1;
+  drive.circulating = run.circulating !== null && run.circulating[k] === 1;
+  for (let h = 0; h < run.heaterOn.length; h++) drive.heaterOn[h] = run.heaterOn[h]?.[k] ?? 1;
+  drive.lampAir = state.fan * (network.fan?.watts ?? 0);
+  if (drive.circulating && network.circulation !== null) drive.lampAir += network.circulation.watts;
+  drive.lampLeaf = drive.lampPots = 0;
+  for (let l = 0; l < run.lamps.length; l++) {
+    if (run.lampFlags[l][k] === 0) continue;
+    drive.lampAir += run.lamps[l].airHeat;
+    drive.lampLeaf += run.lamps[l].leafHeat;
+    drive.lampPots += run.lamps[l].potHeat;
+  }
   drive.onFleece = 0;
   if (drive.fleeceLaid) shade(drive, light.fleeceShare);
   drive.wetness = run.wetness;

@@ -1,7 +1,8 @@
 import type { Place } from '../plan/schema.ts';
 import { surfacesOf } from '../fabric/index.ts';
+import type { Enclosure } from '../fabric/index.ts';
 import { daylightSeries } from '../light/index.ts';
-import { coverSurfaces, leafCover } from '../heat/index.ts';
+import { coverSurfaces, interiorSun, leafCover } from '../heat/index.ts';
 import type { SiteYear } from './site-year.ts';
 
 /** Daylight of a place as the season needs it, a value a step of the weather year. */
@@ -15,6 +16,8 @@ export interface PlaceLight {
   readonly sunPots: Float64Array;
   readonly sunFloor: Float64Array;
   readonly sunWall: Float64Array;
+  /** Share of the daylight that comes in by parts flat enough to hold snow, 0–1. */
+  readonly snowShare: number;
   /** Share of light left under the fleece, 0–1. */
   readonly fleeceShare: number;
   /** True where daylight reaches the plants at all. */
@@ -36,11 +39,12 @@ export function placeLight(place: Place, year: Pick<SiteYear, 'site' | 'steps'>)
   const sunWall = new Float64Array(n);
   const leaf = place.growingArea * leafCover * leafAbsorptance;
   const pots = place.growingArea * (1 - leafCover * leafAbsorptance) * mixAbsorptance;
+  const listed = place.shape.kind === 'listed' ? interiorSun(fabric).kept : null;
   let most = 0;
   for (let k = 0; k < n; k++) {
     const bench = light.benchSolar[k];
     if (bench > most) most = bench;
-    const inside = light.insideSolar[k];
+    const inside = listed === null ? light.insideSolar[k] : listed * light.transmittedSolar[k];
     if (inside <= 0) continue;
     const wall = Math.min(inside, 0.75 * light.wallSolar[k]);
     const rest = inside - wall;
@@ -49,7 +53,9 @@ export function placeLight(place: Place, year: Pick<SiteYear, 'site' | 'steps'>)
     sunWall[k] = wall;
     sunLeaf[k] = bench * leaf * share;
     sunPots[k] = bench * pots * share;
-    sunFloor[k] = Math.max(0, rest - wanted);
+    const left = Math.max(0, rest - wanted);
+    if (listed === null) sunFloor[k] = left;
+    else sunWall[k] = left;
   }
   return {
     benchPhotons: light.benchPhotons,
@@ -58,7 +64,20 @@ export function placeLight(place: Place, year: Pick<SiteYear, 'site' | 'steps'>)
     sunPots,
     sunFloor,
     sunWall,
+    snowShare: flatShare(fabric),
     fleeceShare: light.fleeceShare,
     seesDay: most > 0,
   };
+}
+
+/** Share of the clear cover that is flatter than 60°, weighted with its view of the sky. */
+function flatShare(fabric: Enclosure): number {
+  let flat = 0;
+  let all = 0;
+  for (const { transparent, area, skyView, tilt } of fabric.surfaces) {
+    if (!transparent) continue;
+    all += area * skyView;
+    if (tilt < 60) flat += area * skyView;
+  }
+  return all > 0 ? flat / all : 0;
 }

@@ -1,5 +1,7 @@
 import type { Place, Plan } from '../plan/schema.ts';
 import { heatPrice } from '../cost/index.ts';
+import { mouldRule } from '../plan/mould.ts';
+import { airHeights, heatPerEnergy } from '../heat/index.ts';
 import type { Drive, HeatState } from '../heat/index.ts';
 import { DayReducer } from './reduce.ts';
 import { HeatLedger } from './ledger.ts';
@@ -8,8 +10,11 @@ import type { PlaceRun } from './place-heat.ts';
 import type { PlaceLight } from './place-light.ts';
 import type { SiteYear } from './site-year.ts';
 import { lampRuns } from './lamps.ts';
+import { lightUnderSnow } from './schedules.ts';
 import { roomTemperatures } from './surroundings.ts';
-import type { DailySeries, HeatPart } from './result.ts';
+import { FuelCount } from './fuel.ts';
+import { MouldCount } from './mould.ts';
+import type { DailySeries, FuelUse, HeatPart, Heights } from './result.ts';
 
 /** A place's year before its plants are judged. */
 export interface PlaceYear {
@@ -19,6 +24,9 @@ export interface PlaceYear {
   readonly leaf: Float64Array;
   readonly parts: readonly HeatPart[];
   readonly energyResidual: number;
+  readonly heights: Heights;
+  readonly fuels: readonly FuelUse[];
+  readonly mostCarbonDioxide: number;
   readonly heaterElectricity: number;
   readonly heaterCost: number;
   readonly lampCost: number;
@@ -35,20 +43,34 @@ export function runPlaceYear(
   light: PlaceLight,
   wetness: number,
   startDay: number,
-  coldestNight: { from: number; to: number },
+  coldestNight: number,
 ): PlaceYear {
   const { clock } = year;
   const perDay = 1440 / clock.stepMinutes;
   const lamps = lampRuns(place);
-  const run = preparePlaceRun(place, year, light, lamps, roomTemperatures(place.room, clock), wetness);
+  const run = preparePlaceRun(
+    place,
+    year,
+    light,
+    lamps,
+    roomTemperatures(place.room, clock, year.beginMinutes),
+    wetness,
+  );
   const days = clock.n / perDay;
   const reducer = new DayReducer(days, clock.stepMinutes);
   const { series } = reducer;
-  const ledger = new HeatLedger(run.network, clock.stepMinutes, coldestNight);
+  const ledger = new HeatLedger(run.network, clock.stepMinutes, days);
+  const mould = new MouldCount(mouldRule(plan.mouldRule), clock.stepMinutes / 60);
+  const fuelCount = new FuelCount(place.heaters, run.network.heaters, days);
+  const circulation = run.network.circulation?.watts ?? 0;
+  const fanFull = run.network.fan?.watts ?? 0;
+  let least = Infinity;
+  let mostCarbonDioxide = 0;
+  let heights: Heights = { floor: 0, bench: 0, ridge: 0, middle: 0, edge: 0 };
   const leaf = new Float64Array(clock.n);
   const hours = clock.stepMinutes / 60;
   const first = startDay * perDay;
-  const fuels = run.network.heaters.map((heater) => heater.fuel);
+  const { heaters } = run.network;
   const seesDay = light.seesDay;
   const sum = { heaterElectricity: 0, heaterCost: 0, lampCost: 0, fanCost: 0, peakWatts: 0 };
   const moles = (clock.stepMinutes * 60) / 1e6;
@@ -68,23 +90,26 @@ export function runPlaceYear(
     reducer.temperatures(airOf(state), leaf[index], potsOf(state), lit);
     const underFleece = drive.fleeceLaid ? light.fleeceShare : 1;
     ppfd *= underFleece;
-    series.daylight[day] += light.benchPhotons[k] * underFleece * moles;
+    const underSnow = drive.snowDepth > 0 ? lightUnderSnow(drive.snowDepth, light.snowShare) : 1;
+    series.daylight[day] += light.benchPhotons[k] * underFleece * underSnow * moles;
     series.lampLight[day] += ppfd * moles;
     if (ppfd > 0 || (seesDay && clock.twilight[k] === 1)) reducer.hours(series.photoperiod, day);
     let electric = lampWatts;
-    for (let h = 0; h < fuels.length; h++) {
+    for (let h = 0; h < heaters.length; h++) {
       const watts = state.heaterPower[h];
       if (watts <= 0) continue;
       reducer.energy(series.heaterHeat, day, watts);
-      const cost = ((watts * hours) / 1000) * heatPrice(fuels[h], plan.tariff, price);
+      const taken = watts / heatPerEnergy(heaters[h], drive.outdoor);
+      const cost = ((taken * hours) / 1000) * heatPrice(heaters[h].fuel, plan.tariff, price);
       sum.heaterCost += cost;
       series.cost[day] += cost;
-      if (fuels[h] === 'electricity') {
-        electric += watts;
-        sum.heaterElectricity += (watts * hours) / 1000;
+      fuelCount.add(h, day, (taken * hours) / 1000);
+      if (heaters[h].fuel === 'electricity') {
+        electric += taken;
+        sum.heaterElectricity += (taken * hours) / 1000;
       }
     }
-    const fanWatts = state.fan * run.network.fanWatts;
+    const fanWatts = state.fan * fanFull + (drive.circulating ? circulation : 0);
     electric += fanWatts;
     if (electric > sum.peakWatts) sum.peakWatts = electric;
     reducer.energy(series.lampElectricity, day, lampWatts);
@@ -94,17 +119,28 @@ export function runPlaceYear(
     sum.lampCost += lampCost;
     sum.fanCost += fanCost;
     series.cost[day] += lampCost + fanCost;
-    if (relativeHumidity(state) >= 0.9) reducer.hours(series.dampHours, day);
+    const humidity = relativeHumidity(state);
+    if (humidity >= 0.9) reducer.hours(series.dampHours, day);
     if (state.condensing) reducer.hours(series.dewHours, day);
+    if (state.leafWet) reducer.hours(series.leafDewHours, day);
+    if (mould.step(airOf(state), humidity, state.leafWet)) reducer.hours(series.mouldHours, day);
+    if (state.carbonDioxide > mostCarbonDioxide) mostCarbonDioxide = state.carbonDioxide;
+    if (airOf(state) < least) {
+      least = airOf(state);
+      heights = airHeights(run.network, state, drive);
+    }
     if (state.short) reducer.hours(series.shortfallHours, day);
-    ledger.step(index, drive, state);
+    ledger.step(index, drive, state, clock.sunUp[k] === 0);
     if ((index + 1) % perDay === 0) reducer.close(day);
   });
   return {
     run,
     daily: series,
     leaf,
-    parts: ledger.parts(),
+    parts: ledger.parts(coldestNight),
+    heights,
+    fuels: fuelCount.uses(),
+    mostCarbonDioxide,
     energyResidual: ledger.residual(),
     ...sum,
     lampPpfd: lamps.reduce((total, lamp) => total + lamp.ppfd, 0),

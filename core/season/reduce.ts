@@ -12,7 +12,8 @@ const LEAF_MOST = 8;
 const LEAF_DARK = 9;
 const DARK_STEPS = 10;
 const POT_SUM = 11;
-const sumCount = 12;
+const POT_LEAST = 12;
+const sumCount = 13;
 
 /** Running sums of one day while the steps go by; `close` writes the day into the series. */
 export class DayReducer {
@@ -35,6 +36,7 @@ export class DayReducer {
       leafMost: series(),
       leafNight: series(),
       potMean: series(),
+      potLeast: series(),
       daylight: series(),
       lampLight: series(),
       photoperiod: series(),
@@ -44,6 +46,8 @@ export class DayReducer {
       cost: series(),
       dampHours: series(),
       dewHours: series(),
+      leafDewHours: series(),
+      mouldHours: series(),
       shortfallHours: series(),
     };
   }
@@ -59,6 +63,7 @@ export class DayReducer {
     if (leaf < sum[LEAF_LEAST]) sum[LEAF_LEAST] = leaf;
     if (leaf > sum[LEAF_MOST]) sum[LEAF_MOST] = leaf;
     sum[POT_SUM] += pots;
+    if (pots < sum[POT_LEAST]) sum[POT_LEAST] = pots;
     if (lit) {
       sum[AIR_LIT] += air;
       sum[LIT_STEPS] += 1;
@@ -92,12 +97,13 @@ export class DayReducer {
     s.leafMean[day] = sum[LEAF_SUM] / steps;
     s.leafNight[day] = sum[DARK_STEPS] > 0 ? sum[LEAF_DARK] / sum[DARK_STEPS] : s.leafMean[day];
     s.potMean[day] = sum[POT_SUM] / steps;
+    s.potLeast[day] = sum[POT_LEAST];
     this.clear();
   }
 
   clear(): void {
     this.#sum.fill(0);
-    this.#sum[AIR_LEAST] = this.#sum[LEAF_LEAST] = Infinity;
+    this.#sum[AIR_LEAST] = this.#sum[LEAF_LEAST] = this.#sum[POT_LEAST] = Infinity;
     this.#sum[AIR_MOST] = this.#sum[LEAF_MOST] = -Infinity;
   }
 }

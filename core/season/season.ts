@@ -98,7 +98,24 @@ export function siteYear(plan: Plan, weather: WeatherYear, cache: SeasonCache): 
 
 /** Light of a place, from the cache where nothing that light depends on has changed. */
 export function lightOf(place: Place, year: SiteYear, cache: SeasonCache): PlaceLight {
-  const { id, name, heaters, water, lamps, leakage, fan, vents, floor, potMass, ...rest } = place;
+  const {
+    id,
+    name,
+    heaters,
+    water,
+    lamps,
+    leakage,
+    fan,
+    vents,
+    floor,
+    potMass,
+    door,
+    circulation,
+    curtain,
+    ground,
+    edgeInsulation,
+    ...rest
+  } = place;
   const key = JSON.stringify([year.key, rest]);
   return cache.lights.get(key, () => placeLight(place, year));
 }
@@ -108,13 +125,13 @@ function placeSeason(
   place: Place,
   year: SiteYear,
   startDay: number,
-  coldestNight: { from: number; to: number },
+  coldestNight: number,
   cache: SeasonCache,
   outdoor: OutdoorDaily,
 ): PlaceSeason {
   const lots = plan.lots.filter((lot) => lot.place === place.id);
   const wetness = wetnessOf(place, lots);
-  const key = JSON.stringify([year.key, { ...place, id: '', name: '' }, wetness]);
+  const key = JSON.stringify([year.key, { ...place, id: '', name: '' }, wetness, plan.mouldRule]);
   const light = lightOf(place, year, cache);
   const heat = cache.places.get(key, () =>
     runPlaceYear(plan, place, year, light, wetness, startDay, coldestNight),
@@ -129,6 +146,8 @@ function placeSeason(
     lots: judged,
     totals: totalsOf(heat, judged, outdoor),
     heat: heat.parts,
+    heights: heat.heights,
+    fuels: heat.fuels,
     handbook: handbookFigure(place, plan, heat.run.network, year),
     energyResidual: heat.energyResidual,
   };
@@ -162,6 +181,9 @@ function totalsOf(heat: PlaceYear, lots: readonly LotSeason[], outdoor: OutdoorD
     frostHours: lots.reduce((most, lot) => Math.max(most, lot.harm.frostHours), 0),
     dampHours: sumOf(daily.dampHours),
     dewHours: sumOf(daily.dewHours),
+    leafDewHours: sumOf(daily.leafDewHours),
+    mouldHours: sumOf(daily.mouldHours),
+    mostCarbonDioxide: heat.mostCarbonDioxide,
     shortfallHours: sumOf(daily.shortfallHours),
     peakWatts: heat.peakWatts,
     lampPpfd: heat.lampPpfd,
@@ -197,8 +219,8 @@ export function outdoorDaily(year: SiteYear, startDay: number): OutdoorDaily {
   return daily;
 }
 
-/** Step indices of the season's coldest night, 16:00 to 09:00 around its least temperature. */
-export function coldestNightOf(year: SiteYear, startDay: number): { from: number; to: number } {
+/** Day of the season on whose evening the coldest night begins: the noon before the least temperature. */
+export function coldestNightOf(year: SiteYear, startDay: number): number {
   const { steps, clock } = year;
   const perDay = 1440 / clock.stepMinutes;
   let at = 0;
@@ -206,7 +228,5 @@ export function coldestNightOf(year: SiteYear, startDay: number): { from: number
     const k = (startDay * perDay + index) % clock.n;
     if (steps.dryBulb[k] < steps.dryBulb[(startDay * perDay + at) % clock.n]) at = index;
   }
-  const noon = Math.floor((at - perDay / 2) / perDay) * perDay + perDay / 2;
-  const from = Math.max(0, noon + perDay / 6);
-  return { from, to: Math.min(clock.n, noon + (perDay * 21) / 24) };
+  return Math.max(0, Math.floor((at - perDay / 2) / perDay));
 }

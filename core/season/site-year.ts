@@ -19,6 +19,8 @@ export interface SiteYear {
   readonly deepGround: Float64Array;
   readonly ground: GroundWave;
   readonly pressure: number;
+  /** Minutes from 1 January 00:00 standard time to the first step. */
+  readonly beginMinutes: number;
   /** Where the weather came from: a file's least temperature stands for its design low, typed normals have their own. */
   readonly origin: WeatherYear['origin'];
   readonly notes: readonly string[];
@@ -53,6 +55,7 @@ export function prepareSiteYear(
     ground,
     origin: weather.origin,
     pressure: standardPressure(site.elevation),
+    beginMinutes: 0,
     notes: [...weather.notes, ...notes],
   };
 }

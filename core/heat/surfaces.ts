@@ -1,0 +1,203 @@
+import { AIR, POTS, STAR, kelvin, nodeCount, stefanBoltzmann } from './nodes.ts';
+import { GROUND, OUTDOORS, ROOM } from './network.ts';
+import type { Network } from './network.ts';
+import type { Drive, HeatState } from './state.ts';
+import { freeConvection, mixedConvection } from './convection.ts';
+
+/** Convection at a face toward a room [W m⁻² K⁻¹] (ISO 6946: 2.5 at a wall). */
+const roomConvection = 2.5;
+
+/**
+ * Share of its long-wave transmittance that a film keeps under a layer of water: condensate cuts thermal
+ * radiation loss through polythene by up to half (University of Wisconsin extension). What it no longer
+ * passes it takes up.
+ */
+const wetPasses = 0.5;
+
+/** Conductivity of snow on a roof [W m⁻¹ K⁻¹]: fresh 0.1 (de Vries list), settling upwards; and its reflectance for the sun. */
+const snowConductivity = 0.15;
+const snowReflectance = 0.8;
+
+/** Secant coefficient of long-wave exchange between two temperatures [°C] → [W m⁻² K⁻¹] for black faces. */
+export function radiantCoefficient(a: number, b: number): number {
+  const ka = a + kelvin;
+  const kb = b + kelvin;
+  return stefanBoltzmann * (ka * ka + kb * kb) * (ka + kb);
+}
+
+/** Outside convection [W m⁻² K⁻¹] at a wind at the cover [m s⁻¹]: 4 + 4 v (ISO 6946 annex A, ISO 15099). */
+export function outsideConvection(wind: number): number {
+  return 4 + 4 * wind;
+}
+
+/**
+ * Eliminates every surface of the place and adds what is left of it to the matrix and right-hand side of air,
+ * radiant node and pots.
+ *
+ * Outer face: wind convection, long-wave to sky (by view) and to surroundings at air temperature, absorbed sun;
+ * or a room; or the ground. Between: the layers' nodes, each with its capacity, folded from the outside in
+ * (Thomas algorithm of the implicit step). Inner face: convection, long-wave to the star node, contact with
+ * pots, absorbed sun, condensation heat of the step before. Long-wave transmittance couples the star node to
+ * what is behind directly.
+ */
+export function addSurfaces(network: Network, state: HeatState, drive: Drive, radiantInside: number): void {
+  const { matrix, right, temperature } = state;
+  const through = drive.screenClosed ? network.throughClosed : network.throughOpen;
+  const radiant = drive.screenClosed ? network.radiantClosed : network.radiantOpen;
+  const airNodes = drive.fleeceLaid ? network.airNodeFleece : network.airNode;
+  const forced = network.circulation !== null && drive.circulating ? network.circulation.convection : 0;
+  for (let i = 0; i < network.surfaceCount; i++) {
+    outerFace(network, state, drive, i);
+    let conductance = state.outConductance[i];
+    let source = conductance * state.outTemperature[i];
+    const from = network.layerFrom[i];
+    for (let c = from + network.layerCount[i] - 1; c >= from; c--) {
+      const store = network.layerCapacity[c] / drive.seconds;
+      const link = network.layerLink[c];
+      const total = store + conductance + link;
+      const known = store * state.layer[c] + source;
+      state.layerTotal[c] = total;
+      state.layerRight[c] = known;
+      conductance = (link * (store + conductance)) / total;
+      source = (link * known) / total;
+    }
+    const airNode = airNodes[i];
+    let convection = freeConvection(
+      state.face[i] - temperature[airNode],
+      network.convectionUnstable[i],
+      network.convectionStable[i],
+      network.facing[i],
+    );
+    if (forced > 0 && airNode === AIR) convection = mixedConvection(convection, forced);
+    const straight = passes(network, state, drive, through[i], i);
+    const toAir = convection * network.area[i];
+    const toStar = radiantInside * (radiant[i] - straight);
+    const toPots = network.toPots[i];
+    const sum = conductance + toAir + toStar + toPots;
+    source +=
+      state.condensation[i] -
+      state.faceEvaporation[i] +
+      network.floorShare[i] * drive.sunFloor +
+      network.wallShare[i] * drive.sunWall;
+    state.toAir[i] = toAir;
+    state.toStar[i] = toStar;
+    state.sum[i] = sum;
+    state.source[i] = source;
+    matrix[airNode * nodeCount + airNode] += toAir - (toAir * toAir) / sum;
+    right[airNode] += (toAir * source) / sum;
+    if (toStar > 0) {
+      matrix[STAR * nodeCount + STAR] += toStar - (toStar * toStar) / sum;
+      couple(matrix, airNode, STAR, (toAir * toStar) / sum);
+      right[STAR] += (toStar * source) / sum;
+    }
+    if (toPots > 0) {
+      matrix[POTS * nodeCount + POTS] += toPots - (toPots * toPots) / sum;
+      couple(matrix, airNode, POTS, (toAir * toPots) / sum);
+      couple(matrix, STAR, POTS, (toStar * toPots) / sum);
+      right[POTS] += (toPots * source) / sum;
+    }
+  }
+}
+
+/** Takes a conductance off the place of two nodes in the lower triangle. */
+function couple(matrix: Float64Array, a: number, b: number, conductance: number): void {
+  matrix[a > b ? a * nodeCount + b : b * nodeCount + a] -= conductance;
+}
+
+/** Sets conductance [W K⁻¹] and temperature [°C] of what lies behind the last layer of surface `i`. */
+function outerFace(network: Network, state: HeatState, drive: Drive, i: number): void {
+  const area = network.area[i];
+  const resistance = drive.screenClosed ? network.resistanceClosed[i] : network.resistanceOpen[i];
+  switch (network.behind[i]) {
+    case OUTDOORS: {
+      const emissivity = network.outsideEmissivity[i];
+      const view = network.skyView[i];
+      const sky = radiantCoefficient(state.outer[i], drive.sky) * emissivity * view;
+      const around =
+        outsideConvection(drive.wind * network.windShare) +
+        radiantCoefficient(state.outer[i], drive.outdoor) * emissivity * (1 - view);
+      const film = around + sky;
+      const snow = network.holdsSnow[i] === 1 ? drive.snowDepth : 0;
+      const taken = snow > 0 ? 1 - snowReflectance : network.solarAbsorptance[i];
+      state.film[i] = film * area;
+      state.outConductance[i] = area / (resistance + snow / snowConductivity + 1 / film);
+      state.outTemperature[i] =
+        (around * drive.outdoor + sky * drive.sky + taken * drive.sunOnSurface[i]) / film;
+      return;
+    }
+    case ROOM: {
+      const film = roomConvection + radiantCoefficient(drive.room, drive.room) * network.outsideEmissivity[i];
+      state.film[i] = film * area;
+      state.outConductance[i] = area / (resistance + 1 / film);
+      state.outTemperature[i] = drive.room;
+      return;
+    }
+    case GROUND: {
+      const deep = network.deepGround[i];
+      const edge = network.edge[i];
+      state.outConductance[i] = deep + edge;
+      state.outTemperature[i] = (deep * drive.deepGround + edge * drive.outdoor) / (deep + edge);
+      return;
+    }
+    default:
+      state.outConductance[i] = 0;
+      state.outTemperature[i] = 0;
+  }
+}
+
+/**
+ * Couples the star node to what is behind a film that lets long-wave pass, and returns the area that passes
+ * [m²]; a wet film and one under snow pass less or nothing, and take it up themselves.
+ */
+function passes(network: Network, state: HeatState, drive: Drive, through: number, i: number): number {
+  if (through <= 0) return 0;
+  state.passing[i] = state.passingTo[i] = 0;
+  if (network.holdsSnow[i] === 1 && drive.snowDepth > 0) return 0;
+  const open = state.condensation[i] > 0 ? through * wetPasses : through;
+  const { matrix, right } = state;
+  const star = state.temperature[STAR];
+  let gain: number;
+  let known: number;
+  if (network.behind[i] === OUTDOORS) {
+    const view = network.skyView[i];
+    const sky = radiantCoefficient(star, drive.sky) * open * view;
+    const around = radiantCoefficient(star, drive.outdoor) * open * (1 - view);
+    gain = sky + around;
+    known = sky * drive.sky + around * drive.outdoor;
+  } else {
+    gain = radiantCoefficient(star, drive.room) * open;
+    known = gain * drive.room;
+  }
+  matrix[STAR * nodeCount + STAR] += gain;
+  right[STAR] += known;
+  state.passing[i] = gain;
+  state.passingTo[i] = known;
+  return open;
+}
+
+/** Back-substitution: faces, layers and outer faces [°C] and the heat that leaves through each surface [W]. */
+export function readSurfaces(network: Network, state: HeatState, drive: Drive): void {
+  const { temperature } = state;
+  const airNodes = drive.fleeceLaid ? network.airNodeFleece : network.airNode;
+  const star = temperature[STAR];
+  const through = drive.screenClosed ? network.throughClosed : network.throughOpen;
+  for (let i = 0; i < network.surfaceCount; i++) {
+    const face =
+      (state.toAir[i] * temperature[airNodes[i]] +
+        state.toStar[i] * star +
+        network.toPots[i] * temperature[POTS] +
+        state.source[i]) /
+      state.sum[i];
+    state.face[i] = face;
+    let last = face;
+    const from = network.layerFrom[i];
+    const end = from + network.layerCount[i];
+    for (let c = from; c < end; c++) {
+      last = (state.layerRight[c] + network.layerLink[c] * last) / state.layerTotal[c];
+      state.layer[c] = last;
+    }
+    const out = state.outConductance[i] * (last - state.outTemperature[i]);
+    if (network.behind[i] === OUTDOORS) state.outer[i] = state.outTemperature[i] + out / state.film[i];
+    state.surfaceHeat[i] = through[i] > 0 ? out + state.passing[i] * star - state.passingTo[i] : out;
+  }
+}

@@ -26,7 +26,10 @@ export function partInputs(
     case 'ground':
       return groundInputs(place);
     case 'room':
-      return place.room === null ? [] : [input('The room', roomWords(place), '', 'plan')];
+      return [
+        ...surfaceInputs(place, part.name),
+        ...(place.room === null ? [] : [input('The room', roomWords(place), '', 'plan')]),
+      ];
     case 'sun':
       return [
         input('Sun and sky outdoors', spanSum(season.outdoor.daylight, span), 'mol/m²', season.weatherName),
@@ -40,9 +43,12 @@ export function partInputs(
         input('Dirt', place.dirtShare * 100, '%', 'plan'),
       ];
     case 'lamps':
-      return place.lamps.map((lamp) =>
-        input(lamp.name, lamp.watts * lamp.count * lamp.dimming, 'W', `plan, ${lamp.on} to ${lamp.off}`),
-      );
+      return [
+        ...place.lamps.map((lamp) =>
+          input(lamp.name, lamp.watts * lamp.count * lamp.dimming, 'W', `plan, ${lamp.on} to ${lamp.off}`),
+        ),
+        ...fanInputs(place),
+      ];
     case 'heaters':
       return heaterInputs(place, result, span);
     case 'fans':

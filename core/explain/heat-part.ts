@@ -56,7 +56,7 @@ export function explainHeatPart(
   if (part === undefined) throw new RangeError(`expected a part of the heat account, got ${subject.part}`);
   const kwh = heatOf(part, span);
   return {
-    title: `${part.name}, ${place.name}: ${when}`,
+    title: `${part.name.charAt(0).toUpperCase()}${part.name.slice(1)}, ${place.name}: ${when}`,
     formula: formulas[part.kind],
     inputs: [...partInputs(place, result, part, season, span), ...spanInputs(result, season, span)],
     steps: piecesOf(season.startDate, span).map(

@@ -58,19 +58,11 @@ export function heatBalance(parts: readonly HeatPart[], span: HeatSpan): HeatBal
   return balanceOf(parts.map((part) => ({ name: part.name, kind: part.kind, kwh: heatOf(part, span) })));
 }
 
-/**
- * The night with the season's least outdoor temperature, as the day on whose noon it begins. The least of a civil
- * day may fall before dawn or late in its evening: of the two nights the one that the engine's own coldest night
- * resembles.
- */
+/** The day on whose noon the season's coldest night begins: the night that each part's `coldestNight` is of. */
 export function coldestNightDay(season: SeasonResult, place: PlaceSeason): number {
-  const { least } = season.outdoor;
-  let day = 0;
-  for (let each = 1; each < least.length; each += 1) if (least[each] < least[day]) day = each;
-  if (day === 0) return 0;
-  const unlike = (night: number) =>
-    place.heat.reduce((sum, part) => sum + Math.abs(part.nights[night] - part.coldestNight), 0);
-  return unlike(day) < unlike(day - 1) ? day : day - 1;
+  const isIt = (night: number) => place.heat.every((part) => part.nights[night] === part.coldestNight);
+  for (let night = 0; night < season.days; night += 1) if (isIt(night)) return night;
+  throw new Error('expected the coldest night among the nights of the season, got none');
 }
 
 const months = [

@@ -11,7 +11,8 @@ export interface FieldRange {
 
 /** The range in the user's own unit: `from 0.5 to 60 m`. */
 export function rangeWords(range: FieldRange, preferences: UnitPreferences): string {
-  const text = (value: number) => fieldText(value, range.unit, preferences, 2).replace('-', '−');
+  const digits = (value: number) => (value !== 0 && Math.abs(value) < 0.1 ? 4 : 2);
+  const text = (value: number) => fieldText(value, range.unit, preferences, digits(value)).replace('-', '−');
   const unit = fieldUnit(range.unit, preferences);
   const kind = range.integer ? 'a whole number ' : '';
   return `${kind}from ${text(range.minimum)} to ${text(range.maximum)}${unit === '' ? '' : ` ${unit}`}`;

@@ -42,7 +42,9 @@ describe.each(kinds)('a new %s', (kind) => {
     const { place } = newPlace(kind, 54);
     for (const { key, minimum, maximum } of shapeFields[kind]) {
       const about = (value: number) =>
-        problemsOf(withSize(place, key, value)).filter((words) => words.includes(`shape.${key}:`));
+        problemsOf(withSize(place, key, value)).filter((words) =>
+          words.includes(`shape.${key}: expected a number from`),
+        );
       expect([key, about(minimum), about(maximum)]).toEqual([key, [], []]);
       expect([key, about(minimum - 0.001).length, about(maximum * 1.001).length]).toEqual([key, 1, 1]);
     }
@@ -72,6 +74,8 @@ describe('heights that must stand in order', () => {
     expect(heightRefusal(house, 'ridgeHeight', 1.5)).toBe('The ridge must stand above the eaves.');
     expect(heightRefusal(house, 'eavesHeight', 2.4)).toBe('The eaves must stay below the ridge.');
     expect(heightRefusal(house, 'eavesHeight', 2.3)).toBeNull();
+    expect(heightRefusal({ floorArea: 4, volume: 9 }, 'volume', 400)).toMatch(/too much air/);
+    expect(heightRefusal({ floorArea: 4, volume: 9 }, 'floorArea', 1000)).toMatch(/too little air/);
     expect(heightRefusal({ frontHeight: 0.3, backHeight: 0.4 }, 'frontHeight', 0.4)).toBeNull();
   });
 });
@@ -119,17 +123,17 @@ describe('the cross-section', () => {
 });
 
 test('the heat account puts gains and losses apart and loses nothing', () => {
-  const parts = [
-    { name: 'roof', kind: 'surface', season: 100, coldestNight: 4 },
-    { name: 'side', kind: 'surface', season: 0.4, coldestNight: 0.01 },
-    { name: 'gable', kind: 'surface', season: 0.5, coldestNight: 0.02 },
-    { name: 'sun', kind: 'sun', season: -90, coldestNight: 0 },
-    { name: 'floor', kind: 'ground', season: -10.9, coldestNight: 2 },
+  const amounts = [
+    { name: 'roof', kind: 'surface', kwh: 100 },
+    { name: 'side', kind: 'surface', kwh: 0.4 },
+    { name: 'gable', kind: 'surface', kwh: 0.5 },
+    { name: 'sun', kind: 'sun', kwh: -90 },
+    { name: 'floor', kind: 'ground', kwh: -10.9 },
   ] as const;
-  const { out, into } = heatAccount(parts);
-  expect(out.map((row) => row.name)).toEqual(['roof', 'floor', 'The rest']);
-  expect(into.map((row) => row.name)).toEqual(['sun', 'floor']);
-  const sum = (rows: typeof out) => rows.reduce((total, row) => total + row.season, 0);
+  const { out, into } = heatAccount({ amounts, into: 100.9, out: 100.9, stored: 0, left: 0 });
+  expect(out.map((row) => row.name)).toEqual(['Roof', 'The rest']);
+  expect(into.map((row) => row.name)).toEqual(['Sun', 'Floor']);
+  const sum = (rows: typeof out) => rows.reduce((total, row) => total + row.kwh, 0);
   expect(sum(out) - sum(into)).toBeCloseTo(0, 9);
 });
 

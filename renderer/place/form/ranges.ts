@@ -59,8 +59,12 @@ export const shapeFields: Record<ShapeKind, readonly NumberField<Sizes>[]> = {
     facing('Window faces'),
   ],
   listed: [
-    number('floorArea', 'Floor', 'm²', [0.01, 10000]),
-    number('volume', 'Air inside', 'm³', [0.001, 100000]),
+    number('floorArea', 'Floor', 'm²', [0.01, 10000], {
+      refuse: (value, sizes) => heightRefusal(sizes, 'floorArea', value),
+    }),
+    number('volume', 'Air inside', 'm³', [0.001, 100000], {
+      refuse: (value, sizes) => heightRefusal(sizes, 'volume', value),
+    }),
   ],
 };
 
@@ -86,7 +90,10 @@ export const shapeNames: Record<ShapeKind, string> = {
   listed: 'Surfaces listed by hand',
 };
 
-/** Two heights that must stand in order; null where they do. */
+/** Mean height of air over a floor that the plan takes for a place [m]. */
+const meanHeight = { least: 0.02, most: 30 };
+
+/** Two heights that must stand in order, or air that must fit its floor; null where they do. */
 export function heightRefusal(
   shape: { readonly [key: string]: unknown },
   key: string,
@@ -97,6 +104,11 @@ export function heightRefusal(
     return key === 'ridgeHeight'
       ? 'The ridge must stand above the eaves.'
       : 'The eaves must stay below the ridge.';
+  }
+  if ('volume' in after) {
+    const height = after.volume / after.floorArea;
+    if (!(height >= meanHeight.least)) return 'That is too little air for such a floor.';
+    if (!(height <= meanHeight.most)) return 'That is too much air over such a floor.';
   }
   if ('backHeight' in after && !(after.backHeight >= after.frontHeight)) {
     return key === 'backHeight'

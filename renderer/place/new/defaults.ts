@@ -168,7 +168,9 @@ export function firstLamp(place: Place): Lamp {
   const side = Math.sqrt(Math.min(1, place.growingArea / enclosure.floorArea));
   const length = enclosure.length * side;
   const width = enclosure.width * side;
-  const low = place.shape.kind === 'shelf';
+  const { shape } = place;
+  const low = shape.kind === 'shelf';
+  const within = shape.kind === 'tent' || shape.kind === 'shelf' ? twoFigures(0.8 * shape.height) : Infinity;
   const watts = Math.min(600, Math.max(8, twoFigures(ledWattsPerArea * place.growingArea)));
   return {
     id: 'lamp',
@@ -177,7 +179,7 @@ export function firstLamp(place: Place): Lamp {
     watts,
     efficacy: technology.efficacy.typical,
     count: 1,
-    height: low ? 0.25 : 0.4,
+    height: Math.min(low ? 0.25 : 0.4, within),
     length: Math.min(3, twoFigures(length * (low ? 0.9 : 0.6))),
     width: Math.min(3, twoFigures(width * (low ? 0.15 : 0.6))),
     on: '07:00',
@@ -188,15 +190,29 @@ export function firstLamp(place: Place): Lamp {
   };
 }
 
+/** Largest first vent that fits where it sits [m²]: half of both ends, of two walls, or of the panes. */
+function ventRoom(shape: Shape): number {
+  if (shape.kind === 'tunnel') return (Math.PI / 4) * shape.width * shape.height;
+  if (shape.kind === 'tent' || shape.kind === 'shelf')
+    return (shape.length + shape.width) * shape.height * 0.5;
+  return shape.kind === 'window-bay' ? shape.width * shape.height * 0.5 : Infinity;
+}
+
 /**
  * A first vent: a sixth of the growing area, opening at 18 °C (common practice, no source). Houses have it in the
- * roof, a tunnel at its ends, a frame and whatever else at the side.
+ * roof, a frame lifts its light, a tunnel opens its ends, whatever else a side.
  */
-export function firstVent(shape: ShapeKind, growingArea: number): Vent {
-  const area = Math.min(100, Math.max(0.05, Number((growingArea / 6).toFixed(2))));
-  const position =
-    shape === 'even-span' || shape === 'lean-to' ? 'roof' : shape === 'tunnel' ? 'end' : 'side';
-  return { position, area, height: shape === 'cold-frame' ? 0.2 : 1, openAt: 18, band: 5 };
+export function firstVent(shape: Shape, growingArea: number): Vent {
+  const { kind } = shape;
+  const wanted = Math.min(100, Math.max(0.05, Number((growingArea / 6).toFixed(2))));
+  const roofed = kind === 'even-span' || kind === 'lean-to' || kind === 'cold-frame';
+  return {
+    position: roofed ? 'roof' : kind === 'tunnel' ? 'end' : 'side',
+    area: Math.max(0.001, Math.min(wanted, Number(ventRoom(shape).toPrecision(2)))),
+    height: kind === 'cold-frame' ? 0.2 : kind === 'shelf' || kind === 'tent' ? Math.min(1, shape.height) : 1,
+    openAt: 18,
+    band: 5,
+  };
 }
 
 /** Area for plants [m²]: the usual share of the floor for the shape. */
@@ -237,7 +253,7 @@ export function resized(place: Place, shape: Shape, planted: number, vented = pl
   const grown: Place = {
     ...sized,
     growingArea,
-    vents: vented ? [firstVent(shape.kind, growingArea)] : [],
+    vents: vented ? [firstVent(shape, growingArea)] : [],
   };
   return place.lamps.length > 0 ? { ...grown, lamps: [firstLamp(grown)] } : grown;
 }

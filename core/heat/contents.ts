@@ -20,6 +20,9 @@ const leafToMix = 5.1 * 0.9;
 const potBase = 0.6;
 const baseConductance = 8;
 
+/** Ties the fleece's nodes to the air while none is laid, so that the matrix can be solved [W K⁻¹]; it carries no heat that counts. */
+const idle = 1;
+
 /** Where plants stand: on the place's floor, or on a bench over it. */
 export function standsOnGround(fabric: Enclosure): boolean {
   return fabric.plantLevel === 0;
@@ -70,6 +73,8 @@ export function contentLinks(place: Place, fabric: Enclosure, radiating: readonl
   link(radiant, POTS, STAR, radiating[1] + radiating[2]);
   const links = { fixed, radiant, leafArea: leafCover * area, leafToAir: leaf };
   if (place.fleece === null) return { ...links, fixedFleece: fixed, radiantFleece: radiant };
+  link(fixed, FLEECE, AIR, idle);
+  link(fixed, UNDER, AIR, idle);
   return { ...links, ...underFleece(place, radiating, canopy) };
 }
 

@@ -91,7 +91,8 @@ export const ventSchema = v.strictObject({
   /** Opening area fully open [m²] and the height between inlet and outlet [m]. */
   area: quantity(0.001, 100, 'm²'),
   height: quantity(0.05, 5, 'm'),
-  openAt: celsius(-10, 50),
+  /** Temperature at which they begin to open [°C]; −60 stands open always. */
+  openAt: celsius(-60, 50),
   /** From closed to fully open over this many kelvin. */
   band: quantity(0.5, 20, 'K'),
 });

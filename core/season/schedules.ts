@@ -8,8 +8,11 @@ import type { SiteYear } from './site-year.ts';
 /** Screens and fleece stay on until the sun stands this high, and go on when it sinks below [degrees] (common practice, no source). */
 const drawnBelow = 5;
 
-/** Snow lies while the 24-h mean outdoors stays at or under this [°C] (common practice, no source). */
-const snowMelts = 1;
+/** Snow falls or stays while the 24-h mean outdoors is at or under this [°C] (rain–snow threshold, common practice). */
+const snowFalls = 1;
+
+/** Melt by degree-days: 3 mm of water a day and kelvin above 0 °C (Hock 2003: 1–8 mm; from memory), at 220 kg m⁻³ [m K⁻¹ d⁻¹]. */
+const meltPerKelvinDay = 0.003 / 0.22;
 
 /** Depth of snow through which light falls to a third [m]: fresh snow 0.05 to 0.1 (from memory). */
 const snowDepthOfLight = 0.06;
@@ -73,7 +76,7 @@ export function placeSchedules(place: Place, year: SiteYear): Schedules {
   };
 }
 
-/** Depth of lying snow in each step [m]; null where the site has none. */
+/** Depth of lying snow in each step [m], made up on cold days and melting on mild ones; null where the site has none. */
 function lyingSnow(year: SiteYear): Float64Array | null {
   const { snow } = year.site;
   if (snow === null) return null;
@@ -81,10 +84,14 @@ function lyingSnow(year: SiteYear): Float64Array | null {
   const depth = new Float64Array(clock.n);
   const from = dayOfMonthDay(snow.from);
   const to = dayOfMonthDay(snow.to);
+  let lying = 0;
   for (let k = 0; k < clock.n; k++) {
     const day = Math.floor((year.beginMinutes + k * clock.stepMinutes) / 1440) % 365;
     const inSeason = from <= to ? day >= from && day <= to : day >= from || day <= to;
-    if (inSeason && clock.dayMean[k] <= snowMelts) depth[k] = snow.depth;
+    const mean = clock.dayMean[k];
+    if (inSeason && mean <= snowFalls) lying = snow.depth;
+    else lying = Math.max(0, lying - (Math.max(0, mean) * meltPerKelvinDay * clock.stepMinutes) / 1440);
+    depth[k] = lying;
   }
   return depth;
 }

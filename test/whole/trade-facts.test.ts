@@ -185,10 +185,11 @@ describe('warmth (daytime air; common practice, no source)', () => {
     const mild = heldAt('echeveria', 21.5, 18);
     const warm = heldAt('echeveria', 30.5, 18);
     const hot = heldAt('echeveria', 35, 18);
-    expect(mild.air).toBeCloseTo(24.4, 0);
+    // 24.4 with a fixed 2.5 W m⁻² K⁻¹ at the tent's inner face; free convection there is weaker, the tent warmer.
+    expect(mild.air).toBeCloseTo(25, 0);
     expect(days(mild.lot, 'growing')).toBe(1);
     // At 33 °C closed up: slow, not at rest, and less growth than at 24.
-    expect(Math.abs(warm.air - 33)).toBeLessThan(0.5);
+    expect(Math.abs(warm.air - 33.5)).toBeLessThan(0.5);
     expect(days(warm.lot, 'slow')).toBe(1);
     expect(mean(warm.lot.growthIndex)).toBeLessThan(mean(mild.lot.growthIndex));
     expect(hot.air).toBeGreaterThan(37);
@@ -230,7 +231,7 @@ describe('warmth (daytime air; common practice, no source)', () => {
     ]) {
       const cool = heldAt('aeonium', roomDay, roomNight);
       expect(cool.air).toBeGreaterThan(8);
-      expect(cool.air).toBeLessThan(9.5);
+      expect(cool.air).toBeLessThan(10);
       expect(days(cool.lot, 'slow'), `${cool.air} °C`).toBe(1);
     }
     const room = { kind: 'constant', temperature: -3 };

@@ -120,10 +120,12 @@ describe('in deep winter near 54° N (common practice, no source)', () => {
       expect(covered.lots[index].harm.frost, lot.groupId).toBeLessThan(lot.harm.frost);
     });
     for (const lot of bare.lots) {
-      // Reached 11 days of the year for jades, 10 for pelargoniums: the rare nights, not a whole winter.
+      // Reached 19 days of the year for jades: single nights, not a whole winter (a frost counts from the first hour a
+      // leaf is below its limit; with inner faces as grey partners of the leaves the leaves stand at the air's own
+      // temperature, some 0.4 K colder than when they saw one black mean face).
       const frostDays = lot.frostDose.filter((dose) => dose > 0).length;
       expect(frostDays, lot.groupId).toBeGreaterThan(0);
-      expect(frostDays, lot.groupId).toBeLessThan(12);
+      expect(frostDays, lot.groupId).toBeLessThan(21);
     }
   });
 

@@ -39,6 +39,8 @@ export function directionWords(kind: HeatPart['kind'], kwh: number): string {
   return `${round(Math.abs(kwh))} kWh ${kwh >= 0 ? positive : negative}`;
 }
 
+const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
+
 const source =
   'Heat account of the season run: every flow of every step of the thermal network added up, apart from the solve.';
 
@@ -56,7 +58,7 @@ export function explainHeatPart(
   if (part === undefined) throw new RangeError(`expected a part of the heat account, got ${subject.part}`);
   const kwh = heatOf(part, span);
   return {
-    title: `${part.name.charAt(0).toUpperCase()}${part.name.slice(1)}, ${place.name}: ${when}`,
+    title: `${capital(part.name)}, ${place.name}: ${when}`,
     formula: formulas[part.kind],
     inputs: [...partInputs(place, result, part, season, span), ...spanInputs(result, season, span)],
     steps: piecesOf(season.startDate, span).map(
@@ -96,7 +98,7 @@ function explainBalance(place: Place, result: PlaceSeason, when: string, span: H
     inputs: [...balance.amounts]
       .sort((a, b) => Math.abs(b.kwh) - Math.abs(a.kwh))
       .map(({ name, kind, kwh }) =>
-        input(name, Math.abs(kwh), 'kWh', directionWords(kind, kwh).replace(/^\S+ kWh /, '')),
+        input(capital(name), Math.abs(kwh), 'kWh', directionWords(kind, kwh).replace(/^\S+ kWh /, '')),
       ),
     steps: [
       `In: ${round(into)} kWh`,

@@ -3,6 +3,7 @@
  * (The slab of case GC10a stands with ISO 13370 in `iso-13370.test.ts`.)
  */
 import { describe, expect, it } from 'vitest';
+import type { Covering } from '../../../core/plan/coverings.ts';
 import { surfacesOf } from '../../../core/fabric/index.ts';
 import { assemblyTransmittance, coverAbsorptance } from '../../../core/light/index.ts';
 import { cases, placeOfCase } from './cases.ts';
@@ -39,7 +40,7 @@ describe('BESTEST build-ups as listed surfaces', () => {
     const two = surfaceOf(600, 'south windows').covering;
     const { optics } = two;
     if (optics.kind !== 'slab') throw new Error('expected panes');
-    const one = { ...two, optics: { ...optics, layers: 1 } };
+    const one: Covering = { ...two, optics: { ...optics, layers: 1 } };
     expect(assemblyTransmittance(0, [one])).toBeCloseTo(0.834, 2);
     expect(assemblyTransmittance(0, [two])).toBeCloseTo(0.703, 2);
     expect(assemblyTransmittance(80, [two]) / assemblyTransmittance(0, [two])).toBeLessThan(0.4);

@@ -1,11 +1,13 @@
 /**
- * The network in the steady state against the sum a hand would make: Σ A·ΔT/(1/hi + R + 1/he), long-wave straight
- * through a film, and the air that leaks. Sky and surroundings are as cold as the air outside; air and inner
- * surfaces are tied together so that one inside film, convection and long-wave, holds; the ground is cut off.
+ * The network in the steady state against the sum a hand would make: each surface's own balance of inside film,
+ * resistance and outside film, found by bisection; long-wave straight through a film; and the air that leaks. Sky and
+ * surroundings are as cold as the air outside; air and radiant node are tied together so that the inside film is free
+ * convection and long-wave to one temperature; the ground is cut off.
  */
 import { describe, expect, it } from 'vitest';
 import { airDensity, airHeat, buildNetwork, leakageFactor, steadyPower } from '../../core/heat/index.ts';
 import { link } from '../../core/heat/linear.ts';
+import { OUTDOORS } from '../../core/heat/network.ts';
 import type { Network } from '../../core/heat/network.ts';
 import { AIR, STAR } from '../../core/heat/nodes.ts';
 import { bareHouse, planOf } from '../support/plans.ts';
@@ -19,24 +21,51 @@ function tied(place: unknown): Network {
   const network = buildNetwork(plan.places[0], plan.site, 101325);
   const fixed = network.fixed.slice();
   link(fixed, AIR, STAR, 1e9);
-  return { ...network, fixed, deepGround: 1e-9, edge: 0 };
+  const cut = new Float64Array(network.surfaceCount);
+  return { ...network, fixed, deepGround: cut.map(() => 1e-9), edge: cut };
 }
+
+/** Flux σ(T₁⁴ − T₂⁴) of black faces [W m⁻²]. */
+const black = (a: number, b: number) => 5.670374419e-8 * ((a + 273.15) ** 4 - (b + 273.15) ** 4);
 
 /** 4σT³ [W m⁻² K⁻¹]. */
 const radiation = (celsius: number) => 4 * 5.670374419e-8 * (celsius + 273.15) ** 3;
+
+/** Walton's free convection to a face colder than the air [W m⁻² K⁻¹]: unstable under a cover that faces up, the usual case here. */
+const convection = (colder: number, tilt: number) =>
+  (9.482 / (7.283 - Math.abs(Math.cos((tilt * Math.PI) / 180)))) * Math.cbrt(Math.max(0.3, colder));
+
+/** Tilt of the slope of the bare house's roof, else upright [degrees]. */
+const tiltOf = (name: string) =>
+  name.includes('roof') ? (Math.atan2(2.2 - 1.5, 2.4 / 2) * 180) / Math.PI : 90;
+
+/** Heat through a surface [W], by bisection on its inner face between the two airs. */
+function through(network: Network, i: number, felt: number): number {
+  const area = network.area[i];
+  const longWave = radiation(inside) * (network.radiantOpen[i] - network.throughOpen[i]);
+  const inward = (face: number) =>
+    (convection(inside - face, tiltOf(network.surfaceNames[i])) * area + longWave) * (inside - face);
+  const outward = (outer: number) =>
+    area * ((4 + 4 * felt) * (outer - outside) + network.outsideEmissivity[i] * black(outer, outside));
+  let [low, high] = [outside, inside];
+  for (let round = 0; round < 60; round++) {
+    const face = (low + high) / 2;
+    const outer = face - (inward(face) / area) * network.wholeResistance[i];
+    if (inward(face) > outward(outer)) low = face;
+    else high = face;
+  }
+  return inward(low) + network.throughOpen[i] * black(inside, outside);
+}
 
 function handSum(network: Network): number {
   const felt = wind * network.windShare;
   let sum = 0;
   for (let i = 0; i < network.surfaceCount; i++) {
-    const film = network.insideConvection[i] + radiation(inside) * network.emissivityOpen[i];
-    const outer = 4 + 4 * felt + radiation(outside) * network.outsideEmissivity[i];
-    sum += network.area[i] / (1 / film + network.resistanceOpen[i] + 1 / outer);
-    sum += network.area[i] * network.longWaveOpen[i] * radiation(outside);
+    if (network.behind[i] === OUTDOORS) sum += through(network, i, felt);
   }
   const changes = network.leakage * leakageFactor(inside - outside, felt);
   const air = (changes * network.volume * airDensity(inside, 101325) * airHeat) / 3600;
-  return (sum + air) * (inside - outside);
+  return sum + air * (inside - outside);
 }
 
 const conditions = {

@@ -1,6 +1,8 @@
 /** Ground floors by ISO 13370:2017 (formulas from memory; numbers worked from them by hand). */
 import { describe, expect, it } from 'vitest';
-import { groundFloorConductance, groundU } from '../../core/heat/masses.ts';
+import { edgeTransmittance, groundFloorConductance, groundU } from '../../core/heat/floors.ts';
+import { buildNetwork } from '../../core/heat/index.ts';
+import { bareHouse, planOf } from '../support/plans.ts';
 
 /** Equivalent thickness w + λ(Rsi + Rf + Rse), Rsi 0.17 and Rse 0.04 [m]. */
 const thickness = (wall: number, conductivity: number, floor = 0) =>
@@ -80,5 +82,18 @@ describe('other rules for the same floor', () => {
     expect(perEdge(30, 6)).toBeLessThan(1.75);
     expect(perEdge(6, 4)).toBeGreaterThan(1.2);
     expect(perEdge(6, 4)).toBeLessThan(1.4);
+  });
+
+  it('boards down the edge: 50 mm to 0.6 m take half an edge factor of a small house, 0.69 against 1.26–1.38 (EP406)', () => {
+    const ground = (edgeInsulation: object | null) => {
+      const plan = planOf({ ...bareHouse, edgeInsulation });
+      return buildNetwork(plan.places[0], plan.site, 101325).groundConductance;
+    };
+    const share = ground({ thickness: 0.05, depth: 0.6 }) / ground(null);
+    if (process.env.SHOW_ERRORS) console.info('edge boards leave', share);
+    expect(share).toBeGreaterThan(0.4);
+    expect(share).toBeLessThan(0.75);
+    expect(ground({ thickness: 0.05, depth: 1 })).toBeLessThan(ground({ thickness: 0.05, depth: 0.6 }));
+    expect(edgeTransmittance(0.415, 1.5, 0.05, 0.6)).toBeLessThan(0);
   });
 });

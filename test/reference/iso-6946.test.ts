@@ -1,6 +1,7 @@
 /** Surface films and wall build-ups: ISO 6946:2017 (films and annex from memory), ASHRAE 140 and worked examples. */
 import { describe, expect, it } from 'vitest';
-import { buildNetwork, outsideConvection, radiantCoefficient } from '../../core/heat/index.ts';
+import { convectionCoefficients, freeConvection } from '../../core/heat/convection.ts';
+import { outsideConvection, radiantCoefficient } from '../../core/heat/index.ts';
 import { wallMaterials, wallNumbers } from '../../core/plan/coverings-walls.ts';
 import { surfacesOf } from '../../core/fabric/index.ts';
 import { bareHouse, planOf } from '../support/plans.ts';
@@ -71,18 +72,37 @@ describe('surface resistances [m² K W⁻¹]', () => {
   });
 });
 
-describe('ISO 6946 annex A: inside convection 5.0 upwards, 2.5 across [W m⁻² K⁻¹]', () => {
-  it('walls take 2.5, a roof between the two', () => {
-    const plan = planOf(bareHouse);
-    const network = buildNetwork(plan.places[0], plan.site, 101325);
-    network.surfaceNames.forEach((name, i) => {
-      const value = network.insideConvection[i];
-      if (/roof/i.test(name)) {
-        expect(value).toBeGreaterThan(4);
-        expect(value).toBeLessThan(5);
-      } else expect(value).toBeCloseTo(2.5, 9);
-    });
-    expect(network.surfaceNames.some((name) => /roof/i.test(name))).toBe(true);
+/** Free convection at a face of a tilt, so much warmer than its air [W m⁻² K⁻¹]. */
+function convection(tilt: number, difference: number): number {
+  const { unstable, stable, facing } = convectionCoefficients(tilt);
+  return freeConvection(difference, unstable, stable, facing);
+}
+
+describe('inside convection: Walton 1983 against ISO 6946 annex A, 5.0 upwards, 2.5 across, 0.7 downwards [W m⁻² K⁻¹]', () => {
+  /** A face `warmer` [K] than the air before it, its outer side tilted from level [degrees]. */
+  const at = (tilt: number, warmer: number) => {
+    const { unstable, stable, facing } = convectionCoefficients(tilt);
+    return freeConvection(warmer, unstable, stable, facing);
+  };
+
+  it.each([
+    // Heat goes out through a cold roof, up from a warm floor, through a cold wall, down into a cold floor.
+    ['up into a cold roof', 0, -5, 5],
+    ['up from a warm floor', 180, 5, 5],
+    ['across to a cold wall', 90, -5, 2.5],
+    ['down into a cold floor', 180, -5, 0.7],
+    ['down from a warm roof', 0, 5, 0.7],
+  ])('%s: at 5 K within a factor of two', (_, tilt, warmer, iso) => {
+    // Reached 2.58, 2.24 and 1.30: ISO's are for building practice, Walton's grow with the difference.
+    expect(at(tilt, warmer) / iso).toBeGreaterThan(0.5);
+    expect(at(tilt, warmer) / iso).toBeLessThan(2);
+  });
+
+  it('upwards more than across more than downwards, and more with the difference', () => {
+    expect(at(0, -5)).toBeGreaterThan(at(90, -5));
+    expect(at(90, -5)).toBeGreaterThan(at(180, -5));
+    expect(at(90, -8) / at(90, -1)).toBeCloseTo(2, 9);
+    expect(at(90, -2)).toBe(at(90, 2));
   });
 });
 

@@ -7,7 +7,7 @@ export const ventFields: readonly Field<Vent>[] = [
   choice('position', 'Where', optionsFrom({ roof: 'in the roof', side: 'in a side', end: 'in an end' })),
   number('area', 'Opening, fully open', 'm²', [0.001, 100]),
   number('height', 'Height between low and high opening', 'm', [0.05, 5]),
-  number('openAt', 'Begins to open at', '°C', [-10, 50]),
+  number('openAt', 'Begins to open at', '°C', [-60, 50], { hint: '−60 stands open always' }),
   number('band', 'Fully open after another', 'K', [0.5, 20]),
 ];
 

@@ -11,5 +11,4 @@ export { areaOf, areaVector, cutAtLevel, middleOf, volumeOf } from './polygon.ts
 export type { Point, Polygon } from './polygon.ts';
 export { plantLevel } from './level.ts';
 export { sectionOf } from './section.ts';
-export type { Section, SectionLine, SectionPoint, SectionRole } from './section.ts';
-export type { SectionItem } from './section-items.ts';
+export type { Section, SectionEdge, SectionPoint } from './section.ts';

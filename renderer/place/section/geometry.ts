@@ -1,92 +1,7 @@
-import { surfacesOf } from '../../../core/index.ts';
-import type { Covering, CoveringUse, Place } from '../../../core/index.ts';
+import type { Section, SectionEdge, SectionPoint } from '../../../core/index.ts';
 
-/**
- * The middle cross-section of a place [m]: x from the front (the side that faces the shape's azimuth) to the
- * back, z up from the floor. Cut from the very surfaces the heat balance is made of.
- */
-export type SectionPoint = readonly [x: number, z: number];
-
-export interface SectionEdge {
-  readonly part: string;
-  readonly from: SectionPoint;
-  readonly to: SectionPoint;
-  readonly use: CoveringUse;
-  /** Panes or walls of the sheet: 2 for double glazing and cellular sheet, else 1. */
-  readonly skins: 1 | 2;
-}
-
-export interface Section {
-  readonly edges: readonly SectionEdge[];
-  readonly width: number;
-  readonly height: number;
-  readonly length: number;
-  /** Height of the plants' level over the floor [m]. */
-  readonly plantLevel: number;
-  readonly indoors: boolean;
-  /** True where surfaces are listed by hand and the outline is only a box of the same floor and volume. */
-  readonly listed: boolean;
-}
-
-interface Surfaces {
-  readonly part: string;
-  readonly covering: Covering;
-  readonly polygon: readonly (readonly [number, number, number])[] | null;
-}
-
-const closed = (points: readonly SectionPoint[]) => points.length === 2;
-
-/** Where a flat polygon crosses the plane at `y` across the length. */
-function crossing(polygon: readonly (readonly [number, number, number])[], y: number): SectionPoint[] {
-  const points: SectionPoint[] = [];
-  for (let i = 0; i < polygon.length; i += 1) {
-    const a = polygon[i];
-    const b = polygon[(i + 1) % polygon.length];
-    if ((a[1] - y) * (b[1] - y) >= 0) continue;
-    const t = (y - a[1]) / (b[1] - a[1]);
-    points.push([a[0] + t * (b[0] - a[0]), a[2] + t * (b[2] - a[2])]);
-  }
-  return points;
-}
-
-function edgeOf(surface: Surfaces, points: readonly SectionPoint[]): SectionEdge {
-  const cover = surface.covering;
-  const skins = cover.use === 'glazing' && cover.resistance.value > 0.05 ? 2 : 1;
-  return { part: surface.part, from: points[0], to: points[1], use: cover.use, skins };
-}
-
-/** The cross-section of a place at half its length. */
-export function sectionThrough(place: Place): Section {
-  const enclosure = surfacesOf(place);
-  const { length, width, plantLevel } = enclosure;
-  const indoors = enclosure.floorBehind === 'room';
-  if (place.shape.kind === 'listed') {
-    const height = enclosure.volume / enclosure.floorArea;
-    return { edges: boxEdges(width, height), width, height, length, plantLevel, indoors, listed: true };
-  }
-  const edges = enclosure.surfaces.flatMap((surface: Surfaces) => {
-    const points = surface.polygon ? crossing(surface.polygon, length / 2) : [];
-    return closed(points) ? [edgeOf(surface, points)] : [];
-  });
-  const height = Math.max(...edges.flatMap((edge) => [edge.from[1], edge.to[1]]));
-  return { edges, width, height, length, plantLevel, indoors, listed: false };
-}
-
-function boxEdges(width: number, height: number): SectionEdge[] {
-  const corners: SectionPoint[] = [
-    [0, 0],
-    [0, height],
-    [width, height],
-    [width, 0],
-  ];
-  return [0, 1, 2].map((i) => ({
-    part: 'listed',
-    from: corners[i],
-    to: corners[i + 1],
-    use: 'film',
-    skins: 1,
-  }));
-}
+/** Measures of a cross-section that the drawing needs; the section itself is the engine's `sectionOf`. */
+export { sectionOf as sectionThrough } from '../../../core/index.ts';
 
 /** Inner space at a height: least and most x between the edges; the whole width where nothing is cut. */
 export function innerRange(section: Section, z: number): { from: number; to: number } {
@@ -161,4 +76,22 @@ function inwardNormal(a: SectionPoint, b: SectionPoint, inside: SectionPoint): S
   const normal: SectionPoint = [(a[1] - b[1]) / size, (b[0] - a[0]) / size];
   const towards = normal[0] * (inside[0] - a[0]) + normal[1] * (inside[1] - a[1]);
   return towards >= 0 ? normal : [-normal[0], -normal[1]];
+}
+
+/** The outline of the place from the front foot over the top to the back foot. */
+export function outlineOf(section: Section): SectionPoint[] {
+  const [line] = chained(section.edges);
+  return line[0][0] <= line[line.length - 1][0] ? line : line.reverse();
+}
+
+/** True where a point lies within a convex outline closed by the floor, `clear` from its edges [m]. */
+export function isWithin(outline: readonly SectionPoint[], [x, z]: SectionPoint, clear = 0): boolean {
+  if (z < -1e-9) return false;
+  for (let i = 1; i < outline.length; i += 1) {
+    const [a, b] = [outline[i - 1], outline[i]];
+    const size = Math.hypot(b[0] - a[0], b[1] - a[1]);
+    const right = ((b[0] - a[0]) * (z - a[1]) - (b[1] - a[1]) * (x - a[0])) / size;
+    if (right > -clear + 1e-9) return false;
+  }
+  return true;
 }

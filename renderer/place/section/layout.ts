@@ -1,28 +1,12 @@
-import type { Heater, Lamp, Place } from '../../../core/index.ts';
-import type { Section } from './geometry.ts';
-import { coverHeight, innerRange } from './geometry.ts';
-
-/** A stretch of the section across [m]. */
-export interface Stretch {
-  readonly from: number;
-  readonly to: number;
-}
-
-export interface Bench extends Stretch {
-  readonly level: number;
-}
-
-export interface Standing extends Stretch {
-  readonly height: number;
-  readonly name: string;
-  readonly count: number;
-}
-
-export interface HeaterPlaced extends Stretch {
-  readonly heater: Heater;
-  readonly bottom: number;
-  readonly height: number;
-}
+import type { Lamp, Place, Section } from '../../../core/index.ts';
+import { coverHeight, innerRange, outlineOf } from './geometry.ts';
+import { flapsOf } from './flaps.ts';
+import type { Flap } from './flaps.ts';
+import { doorOf, hangingOf } from './hanging.ts';
+import type { CirculationPlaced, DoorPlaced, EndVentPlaced, FanPlaced } from './hanging.ts';
+import type { Box } from './sizes.ts';
+import { standingOf, widthBeside } from './standing.ts';
+import type { Bench, HeaterPlaced, Stretch, WaterPlaced } from './standing.ts';
 
 export interface LampPlaced {
   readonly lamp: Lamp;
@@ -38,24 +22,30 @@ export interface Layout {
   readonly benches: readonly Bench[];
   /** Tops of the plants over the floor [m]. */
   readonly plantTop: number;
-  readonly water: readonly Standing[];
+  readonly water: readonly WaterPlaced[];
   readonly heaters: readonly HeaterPlaced[];
   readonly lamps: readonly LampPlaced[];
+  readonly flaps: readonly Flap[];
+  readonly endVents: readonly EndVentPlaced[];
+  readonly door: DoorPlaced | null;
+  readonly fan: FanPlaced | null;
+  readonly circulation: CirculationPlaced | null;
 }
+
+/** What the eye can still tell apart at the drawing's scale [m]. */
+export interface Sight {
+  /** Least size of a thing. */
+  readonly thing: number;
+  /** Clear space inside the cover, taken by lining and screens. */
+  readonly clear: number;
+  /** Height of a lamp's body. */
+  readonly lamp: number;
+}
+
+const sharp: Sight = { thing: 0, clear: 0, lamp: 0.05 };
 
 /** Pot and plant as drawn [m]: a 10 cm pot with a plant as tall again (common practice, no source). */
 const potAndPlant = 0.2;
-/** Height of a water container for its diameter: a barrel's (common practice, no source). */
-const barrelSlenderness = 1.4;
-/** Sizes at which heaters are drawn [m]: width across, height (common practice, no source). */
-const heaterSizes: Record<Heater['kind'], readonly [number, number]> = {
-  fan: [0.26, 0.3],
-  tubular: [0.1, 0.16],
-  'oil-filled': [0.3, 0.5],
-  propane: [0.32, 0.42],
-  paraffin: [0.22, 0.3],
-  'heat-mat': [0, 0.02],
-};
 
 function benchesOf(place: Place, section: Section, depth: number, inner: Stretch, centred: boolean): Bench[] {
   const level = section.plantLevel;
@@ -73,87 +63,94 @@ function benchesOf(place: Place, section: Section, depth: number, inner: Stretch
   return [{ from, to: from + taken, level }];
 }
 
-function barrelSize(litres: number): { diameter: number; height: number } {
-  const diameter = Math.cbrt((4 * litres) / 1000 / (Math.PI * barrelSlenderness));
-  return { diameter, height: diameter * barrelSlenderness };
-}
-
-/** Stands things side by side on the floor from the back of a free stretch forwards. */
-function standBackwards(widths: readonly number[], free: Stretch): Stretch[] {
-  const total = widths.reduce((sum, width) => sum + width, 0);
-  const space = free.to - free.from;
-  const gap = Math.max(0, Math.min(0.08, (space - total) / (widths.length + 1)));
-  const squeeze = total > space ? space / total : 1;
-  let back = free.to - gap;
-  return widths.map((width) => {
-    const stretch = { from: back - width * squeeze, to: back };
-    back = stretch.from - gap;
-    return stretch;
-  });
-}
-
-function freeFloor(benches: readonly Bench[], section: Section): Stretch {
-  const inner = innerRange(section, 0.05);
-  if (benches.length === 2) return { from: benches[0].to, to: benches[1].from };
-  const behind = { from: benches[0].to, to: inner.to };
-  if (behind.to - behind.from > 0.25 || benches[0].level < 0.35) return behind;
-  return inner;
-}
-
-/** Where plants, water, heaters and lamps stand in the section. */
-export function layoutOf(place: Place, section: Section): Layout {
+/** Where everything stands and hangs in the section: the engine's geometry, with the drawing's choice of spots. */
+export function layoutOf(place: Place, section: Section, sight: Sight = sharp): Layout {
   const plantTop = section.plantLevel + Math.min(potAndPlant, 0.3 * section.height);
-  const floorHeaters = place.heaters.filter((heater) => heater.kind !== 'heat-mat');
-  const widths = [
-    ...place.water.map((store) => barrelSize(store.litres).diameter),
-    ...floorHeaters.map((heater) => heaterSizes[heater.kind][0]),
-  ];
   const inner = innerRange(section, section.plantLevel + 0.12);
-  const depth = place.growingArea / section.length;
-  const needed =
-    section.plantLevel < 0.35
-      ? Math.min(
-          widths.reduce((sum, width) => sum + width + 0.04, 0),
-          0.4 * section.width,
-        )
-      : 0;
-  const benches = benchesOf(
-    place,
-    section,
-    Math.min(depth, inner.to - inner.from - needed),
-    inner,
-    needed === 0,
-  );
-  const stretches = standBackwards(widths, freeFloor(benches, section));
-  const water = place.water.map((store, i): Standing => {
-    const height = Math.min(barrelSize(store.litres).height, 0.8 * section.height);
-    return { ...stretches[i], height, name: store.name, count: store.count };
+  const space = inner.to - inner.from;
+  const needed = widthBeside(place, section, sight.thing);
+  // Benches and plants stand clear of the lining and screens, as far as the place is wide enough.
+  const near = Math.min(sight.clear, 0.25 * space);
+  const clear = { from: near, to: keepsBack(place) ? 0 : near };
+  const within = { from: inner.from + clear.from, to: inner.to - clear.to };
+  const depth = Math.min(place.growingArea / section.length, within.to - within.from - needed);
+  const benches = benchesOf(place, section, depth, within, needed === 0);
+  const lamps = place.lamps.map((lamp, index) => {
+    const lane = { index, of: place.lamps.length };
+    return placeLamp(lamp, section, benches, plantTop, sight, lane);
   });
-  const heaters = place.heaters.map((heater): HeaterPlaced => {
-    const at = floorHeaters.indexOf(heater);
-    if (at < 0)
-      return { from: benches[0].from, to: benches[0].to, heater, bottom: section.plantLevel, height: 0.02 };
-    return {
-      ...stretches[place.water.length + at],
-      heater,
-      bottom: 0,
-      height: Math.min(heaterSizes[heater.kind][1], 0.5 * section.height),
-    };
-  });
-  const lamps = place.lamps.map((lamp) => placeLamp(lamp, section, benches, plantTop));
-  return { benches, plantTop, water, heaters, lamps };
+  const standing = standingOf(place, section, benches, sight.thing, clear);
+  const outline = outlineOf(section);
+  const { door } = place;
+  const doorPlaced =
+    door === null ? null : doorOf(section, outline, door, doorMiddle(section, benches), sight.clear);
+  const taken: Box[] = [
+    ...benches.map((bench) => ({ ...bench, bottom: 0, top: plantTop + 0.04 })),
+    ...standing.water.flatMap((placed) => placed.boxes),
+    ...standing.heaters,
+    ...lamps.flatMap((lamp) => lampBoxes(lamp, sight)),
+    ...(doorPlaced === null ? [] : [doorPlaced]),
+  ];
+  const hanging = hangingOf(place, section, outline, taken, sight.clear, sight.thing);
+  const mats = place.heaters
+    .filter((heater) => heater.kind === 'heat-mat')
+    .map((heater): HeaterPlaced => {
+      const { level } = benches[0];
+      return { heater, from: benches[0].from, to: benches[0].to, bottom: level, top: level + 0.02 };
+    });
+  return {
+    benches,
+    plantTop,
+    water: standing.water,
+    heaters: [...standing.heaters, ...mats],
+    lamps,
+    flaps: flapsOf(place, section, sight.thing),
+    ...hanging,
+    door: doorPlaced,
+  };
 }
 
-function placeLamp(lamp: Lamp, section: Section, benches: readonly Bench[], plantTop: number): LampPlaced {
+/** Benches reach to the wall where the back has neither lining nor screen. */
+const keepsBack = (place: Place) => place.shape.kind === 'lean-to' || place.shape.kind === 'window-bay';
+
+/** A door opens on the way between the benches, else behind or beside the plants. */
+function doorMiddle(section: Section, benches: readonly Bench[]): number {
+  if (benches.length === 2) return (benches[0].to + benches[1].from) / 2;
+  const [{ from, to }] = benches;
+  const behind = section.width - to;
+  return behind >= from ? to + behind / 2 : from / 2;
+}
+
+function lampBoxes(placed: LampPlaced, sight: Sight): Box[] {
+  const half = Math.max(placed.width, sight.thing) / 2;
+  return placed.middles.map((x) => ({
+    from: x - half,
+    to: x + half,
+    bottom: placed.z - 0.01,
+    top: placed.z + sight.lamp,
+  }));
+}
+
+function placeLamp(
+  lamp: Lamp,
+  section: Section,
+  benches: readonly Bench[],
+  plantTop: number,
+  sight: Sight,
+  lane: { index: number; of: number },
+): LampPlaced {
   const from = benches[0].from;
   const to = benches[benches.length - 1].to;
   const across = Math.min(
     lamp.count,
     Math.max(1, Math.round(Math.sqrt((lamp.count * (to - from)) / section.length))),
   );
-  const middles = Array.from({ length: across }, (_, i) => from + ((i + 0.5) * (to - from)) / across);
+  // Lamps of several kinds hang beside one another.
+  const step = (to - from) / across;
+  const middles = Array.from({ length: across }, (_, i) => from + (i + (lane.index + 0.5) / lane.of) * step);
   const wanted = plantTop + lamp.height;
   const ceiling = Math.min(...middles.map((x) => coverHeight(section, x))) - 0.03;
-  const width = Math.min(lamp.width, (to - from) / across);
-  return { lamp, middles, width, z: Math.min(wanted, ceiling), tooHigh: wanted > ceiling };
+  const width = Math.min(lamp.width, (0.96 * step) / lane.of);
+  const lowered = Math.max(plantTop, Math.min(wanted, ceiling - sight.clear - sight.lamp));
+  return { lamp, middles, width, z: Math.min(lowered, ceiling), tooHigh: wanted > ceiling };
 }

@@ -1,5 +1,4 @@
-import type { Place } from '../../../core/index.ts';
-import type { Section, SectionPoint } from './geometry.ts';
+import type { Place, Section, SectionPoint } from '../../../core/index.ts';
 
 /** From metres in the section to pixels on the paper; everything around the place included. */
 export interface SectionView {
@@ -7,6 +6,8 @@ export interface SectionView {
   readonly height: number;
   readonly scale: number;
   readonly small: boolean;
+  /** Right end of ground and floor [px]. */
+  readonly right: number;
   readonly x: (metres: number) => number;
   readonly z: (metres: number) => number;
   readonly path: (points: readonly SectionPoint[]) => string;
@@ -19,22 +20,63 @@ interface Margins {
   readonly below: number;
 }
 
-/** What is drawn round the place, in shares of its larger side: ground, walls, sky for the sun. */
-function margins(place: Place, section: Section): Margins {
+/** What else the paper has to hold: snow on the roof [m] and a column of temperatures at the right. */
+export interface Extras {
+  readonly snow: number;
+  readonly heights: boolean;
+}
+
+const nothingElse: Extras = { snow: 0, heights: false };
+
+/** Depth of a slab, of the foam under it and of a bed of gravel as drawn [m] (common practice, no source). */
+export const floorDepth = 0.1;
+
+/** Most depth of ground drawn, as a share of the place's larger side; deeper edge insulation is broken off there. */
+const mostGround = 0.45;
+
+/** Depth of ground that is drawn under the floor [m]. */
+export function groundDepth(place: Place, section: Section): number {
   const size = Math.max(section.width, section.height);
-  const back = place.shape.kind === 'lean-to' ? place.shape.wall.thickness + 0.08 * size : 0.1 * size;
+  const edge = place.edgeInsulation === null ? 0 : place.edgeInsulation.depth + 0.03 * size;
+  const floor = place.floor === 'insulated-slab' ? 2.3 * floorDepth : 1.4 * floorDepth;
+  return Math.min(mostGround * size, Math.max(0.1 * size, edge, place.floor === 'soil' ? 0 : floor));
+}
+
+const wallBehind = ({ shape }: Place) => (shape.kind === 'lean-to' ? shape.wall.thickness : 0);
+
+/** How far a wall stands over a lean-to's roof, as a share of the lean-to's height (a drawing's choice). */
+export const wallOver = 0.14;
+/** Thickness at which the wall round a window is drawn [m]. */
+export const windowWall = 0.25;
+
+/** What is drawn round the place, in shares of its larger side: ground, walls, sky for the sun. */
+function margins(place: Place, section: Section, snow: number): Margins {
+  const size = Math.max(section.width, section.height);
+  const wallWidth = section.edges.reduce(
+    (most, edge) => Math.max(most, edge.part === 'wall' ? 0 : edge.thickness),
+    0,
+  );
+  const back = place.shape.kind === 'lean-to' ? wallBehind(place) + 0.08 * size : 0.1 * size + wallWidth;
   if (place.shape.kind === 'window-bay')
     return { front: 0.45 * size, back: 0.35 * size, above: 0.2 * size, below: 0.28 * size };
   if (section.indoors)
-    return { front: 0.12 * size, back: 0.12 * size, above: 0.08 * size, below: 0.09 * size };
-  return { front: 0.3 * size, back, above: 0.1 * size, below: 0.1 * size };
+    return { front: 0.12 * size, back: 0.12 * size, above: 0.1 * size, below: 0.09 * size };
+  const wall = place.shape.kind === 'lean-to' ? wallOver * section.height : 0;
+  const above = Math.max(0.1 * size + snow, wall);
+  return { front: 0.3 * size, back, above, below: groundDepth(place, section) };
 }
 
-export function viewOf(place: Place, section: Section, small: boolean): SectionView {
+export function viewOf(
+  place: Place,
+  section: Section,
+  small: boolean,
+  extras: Extras = nothingElse,
+): SectionView {
   const width = small ? 150 : 640;
   const height = small ? 110 : 420;
-  const pad = small ? { left: 2, right: 2, top: 3, bottom: 2 } : { left: 62, right: 20, top: 18, bottom: 52 };
-  const around = margins(place, section);
+  const right = extras.heights ? 116 : 20;
+  const pad = small ? { left: 2, right: 2, top: 3, bottom: 2 } : { left: 62, right, top: 18, bottom: 52 };
+  const around = margins(place, section, extras.snow);
   const wide = around.front + section.width + around.back;
   const tall = around.above + section.height + around.below;
   const scale = Math.min((width - pad.left - pad.right) / wide, (height - pad.top - pad.bottom) / tall);
@@ -42,10 +84,13 @@ export function viewOf(place: Place, section: Section, small: boolean): SectionV
   const floor = height - pad.bottom - around.below * scale;
   const x = (metres: number) => left + metres * scale;
   const z = (metres: number) => floor - metres * scale;
+  // With figures of height at the right the ground ends before them.
+  const beside = Math.min(around.back, 0.12 * Math.max(section.width, section.height) + wallBehind(place));
   const round = (value: number) => Math.round(value * 100) / 100;
   const path = (points: readonly SectionPoint[]) =>
     points.map(([px, pz], i) => `${i === 0 ? 'M' : 'L'}${round(x(px))} ${round(z(pz))}`).join('');
-  return { width, height, scale, small, x, z, path };
+  const end = small ? width - 1 : extras.heights ? x(section.width + beside) : width - pad.right + 8;
+  return { width, height, scale, small, right: end, x, z, path };
 }
 
 /**

@@ -2,12 +2,12 @@ import { LEVEL_DOWN, LEVEL_UP, UPRIGHT } from './network.ts';
 
 /**
  * Free convection at inner faces by Walton 1983 (TARP; ASHRAE Fundamentals' turbulent plates): for an unstable
- * air layer 9.482 / (7.283 − |cos t|) · |ΔT|^⅓, for a stable one 1.810 / (1.382 + |cos t|) · |ΔT|^⅓ with the
- * tilt t; upright plates lie between at 1.31. Coefficients from memory.
+ * air layer 9.482 / (7.238 − |cos t|) · |ΔT|^⅓, for a stable one 1.810 / (1.382 + |cos t|) · |ΔT|^⅓ with the
+ * tilt t; a level plate 1.52 and an upright one 1.31, as ASHRAE has them. Coefficients from memory.
  */
 export function convectionCoefficients(tilt: number): { unstable: number; stable: number; facing: number } {
   const level = Math.cos((tilt * Math.PI) / 180);
-  const unstable = 9.482 / (7.283 - Math.abs(level));
+  const unstable = 9.482 / (7.238 - Math.abs(level));
   const stable = 1.81 / (1.382 + Math.abs(level));
   const facing = level > 0.01 ? LEVEL_DOWN : level < -0.01 ? LEVEL_UP : UPRIGHT;
   return { unstable, stable, facing };

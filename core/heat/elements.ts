@@ -18,11 +18,14 @@ export interface Element {
   readonly emissivity: readonly [open: number, closed: number];
   readonly longWave?: readonly [open: number, closed: number];
   readonly outsideEmissivity?: number;
+  /** Factor of the wind's convection at the outer face. */
+  readonly roughness?: number;
   /** Whole resistance from face to face, screen open and closed [m² K W⁻¹]. */
   readonly resistance: readonly [open: number, closed: number];
   /** Layers that hold heat, from the inside out; their resistance is part of the whole. */
   readonly layers?: readonly SubLayer[];
   readonly solarAbsorptance?: number;
+  readonly solarInner?: number;
   readonly holdsSnow?: boolean;
   readonly deepGround?: number;
   readonly edge?: number;
@@ -105,10 +108,12 @@ export function surfacesFrom(
     throughOpen: array((element, i) => through(element, i, 0)),
     throughClosed: array((element, i) => through(element, i, 1)),
     outsideEmissivity: array((element) => element.outsideEmissivity ?? 0.9),
+    roughness: array((element) => element.roughness ?? 1),
     resistanceOpen: layered.outermost(0),
     resistanceClosed: layered.outermost(1),
     wholeResistance: array((element) => element.resistance[1]),
     solarAbsorptance: array((element) => element.solarAbsorptance ?? 0),
+    solarInner: array((element) => element.solarInner ?? 0),
     holdsSnow: Uint8Array.from(elements, (element) => (element.holdsSnow === true ? 1 : 0)),
     deepGround: array((element) => element.deepGround ?? 0),
     edge: array((element) => element.edge ?? 0),

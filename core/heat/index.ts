@@ -9,7 +9,7 @@ export {
   singleSidedFlow,
   ventFlow,
 } from './air.ts';
-export { outsideConvection, radiantCoefficient } from './surfaces.ts';
+export { outerConvection, outsideConvection, radiantCoefficient, windConvection } from './surfaces.ts';
 export { proportionalOpening } from './control.ts';
 export { GROUND, NOTHING, OUTDOORS, ROOM } from './network.ts';
 export type { HeaterNumbers, Network } from './network.ts';

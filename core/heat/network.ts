@@ -35,13 +35,16 @@ export interface Surfaces {
   readonly throughOpen: Float64Array;
   readonly throughClosed: Float64Array;
   readonly outsideEmissivity: Float64Array;
+  /** Factor of the wind's convection at the outer face: 1 smooth glass and film, 1.6 walls. */
+  readonly roughness: Float64Array;
   /** Resistance from the inner face, or from the last layer's node where there are layers, to the outer face [m² K W⁻¹], screen open and closed. */
   readonly resistanceOpen: Float64Array;
   readonly resistanceClosed: Float64Array;
   /** The same from inner to outer face whole, layers included, screen closed: for the handbook sum [m² K W⁻¹]. */
   readonly wholeResistance: Float64Array;
-  /** Share of the sun falling on the outer face that it absorbs, 0–1. */
+  /** Share of the sun falling on the outer face that is taken up there, and at the innermost layer (second pane, lining), 0–1. */
   readonly solarAbsorptance: Float64Array;
+  readonly solarInner: Float64Array;
   /** 1 where snow stays lying. */
   readonly holdsSnow: Uint8Array;
   /** Conductance of the last layer to the deep ground and to the outdoor air at the floor's edge [W K⁻¹]; 0 where no ground is behind. */

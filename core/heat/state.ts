@@ -87,6 +87,8 @@ export interface HeatState {
   readonly unitHeater: Float64Array;
   /** Heaters in the order in which they are called, filled each step. */
   readonly heaterOrder: Uint8Array;
+  /** Part of the step's wind in the convection at outer faces [W m⁻² K⁻¹]. */
+  windConvection: number;
   /** Kept between elimination and back-substitution, surface by surface and layer by layer. */
   readonly film: Float64Array;
   readonly outConductance: Float64Array;
@@ -133,6 +135,7 @@ export function initialState(network: Network, temperature: number, humidity: nu
     unitKnown: false,
     unitHeater: new Float64Array(nodeCount),
     heaterOrder: new Uint8Array(Math.max(1, network.heaters.length)),
+    windConvection: 0,
     film: surfaceArray(),
     outConductance: surfaceArray(),
     outTemperature: surfaceArray(),

@@ -44,32 +44,25 @@ export const layersOf = {
   },
 } as const;
 
-/** The windows' two panes made opaque (cases 200 to 250), glass massless, with `more` resistance in the gap [m² K W⁻¹]. */
-export const opaqueWindow = (more = 0): Layer[] => [
+/** The windows' two panes made opaque (cases 200 to 250), glass massless. */
+export const opaqueWindow = (): Layer[] => [
   layer(pane, paneConductivity),
-  layer(0.012, 0.012 / (gapResistance + more)),
+  layer(0.012, 0.012 / gapResistance),
   layer(pane, paneConductivity),
 ];
-
-/**
- * What the outer film of smooth glass resists more than the 4 + 4 v the engine gives every face (ISO 6946, for building
- * surfaces) at the year's mean wind at the walls, 2.96 m s⁻¹: measured at windows (Yazdanian & Klems 1994, from memory)
- * 3.26 v^0.89 to windward and 3.55 v^0.617 to leeward, on average 7.75 W m⁻² K⁻¹ against 15.8 (derived) [m² K W⁻¹].
- */
-export const smoothFilm = 1 / 7.75 - 1 / 15.84;
 
 /**
  * Two clear panes of 3.048 mm. The 2020 edition gives each 0.834 of normal sun through; with Fresnel's faces at index 1.526
  * that asks for an extinction of 31.0 m⁻¹ (derived), the reflectance is then 0.076 (0.075 in the standard, from memory).
  * The 0.0196 mm⁻¹ of older editions belongs to their clearer pane of 3.175 mm with 0.862 and lets 9 % too much sun in.
  */
-export const clearPanes = (more = 0): Build => ({
+export const clearPanes = (): Build => ({
   kind: 'panes',
   panes: 2,
   thickness: pane,
   conductivity: paneConductivity,
   refractiveIndex: 1.526,
   extinction: 31,
-  gapResistance: gapResistance + more,
+  gapResistance: gapResistance,
   emissivity: 0.84,
 });

@@ -17,8 +17,8 @@ const moreAir = 1.5;
 /** Most leakage a plan takes [air changes/h]. */
 const mostLeakage = 60;
 
-/** A vent left open a hand's breadth: it opens at any temperature a place has (common practice, no source). */
-const ajar: Vent = { position: 'roof', area: 0.02, height: 0.3, openAt: -10, band: 0.5 };
+/** A vent left open a hand's breadth: it stands open always (common practice, no source). */
+const ajar: Vent = { position: 'roof', area: 0.02, height: 0.3, openAt: -60, band: 0.5 };
 
 const slowShare = 0.2;
 

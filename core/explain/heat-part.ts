@@ -104,7 +104,7 @@ function explainBalance(place: Place, result: PlaceSeason, when: string, span: H
       `In: ${round(into)} kWh`,
       `Out: ${round(out)} kWh`,
       `Stored in air, plants, pots, water, floor and walls: ${round(stored)} kWh`,
-      `In less out less stored: ${left.toFixed(3)} kWh`,
+      `In less out less stored: ${Math.abs(left) < 0.0005 ? '0.000' : left.toFixed(3)} kWh`,
       `Largest imbalance of the season run: ${(100 * result.energyResidual).toFixed(4)} % of the heat exchanged`,
     ],
     result: `${round(into)} kWh in = ${round(out)} kWh out ${stored < 0 ? '−' : '+'} ${round(Math.abs(stored))} kWh stored`,

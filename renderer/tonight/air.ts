@@ -9,10 +9,10 @@ import type { UnitPreferences } from '../state/units.ts';
 export const carbonDioxideLimit = 5000;
 
 /** A caution where a burner fills the air with carbon dioxide; null where it stays under the limit. */
-export function carbonDioxideCaution(most: number): string | null {
+export function carbonDioxideCaution(most: number, when = 'tonight'): string | null {
   if (most <= carbonDioxideLimit) return null;
   const figure = formatNumber(Math.round(most / 100) * 100);
-  return `The burner brings carbon dioxide to about ${figure} ppm tonight; workplaces allow ${formatNumber(carbonDioxideLimit)} over eight hours (EH40 and OSHA, from memory). Leave a gap open for fresh air, air the place well before you go in, and keep to the maker’s ventilation and to local codes, which come first.`;
+  return `The burner brings carbon dioxide to about ${figure} ppm ${when}; workplaces allow ${formatNumber(carbonDioxideLimit)} over eight hours (EH40 and OSHA, from memory). Leave a gap open for fresh air, air the place well before you go in, and keep to the maker’s ventilation and to local codes, which come first.`;
 }
 
 /** Water on leaves and cover tonight; null where none forms. */

@@ -103,3 +103,135 @@ it('a place deleted says what goes with it and comes back by undo', async () => 
   await session.view('Winter sheet');
   await session.band('Tunnel in the orchard').getByText('Agaves', { exact: true }).waitFor();
 });
+
+/** `3,131 in + 16 from store = 3,147 kWh out.` as figures: in, out, and into store (negative: from it). */
+function sumOf(words: string): { into: number; out: number; stored: number } {
+  const figure = (pattern: RegExp) => Number(pattern.exec(words)?.[1].replaceAll(',', ''));
+  const from = / ([\d.,]+) from store/.exec(words);
+  return {
+    into: figure(/^([\d.,]+) in/),
+    out: from ? figure(/= ([\d.,]+) kWh out/) : figure(/= ([\d.,]+) out/),
+    stored: from ? -Number(from[1].replaceAll(',', '')) : figure(/\+ ([\d.,]+) kWh into store/),
+  };
+}
+
+it('where the heat goes adds up over every span, and each bar and the sum open their working', async () => {
+  const { page } = session;
+  await session.sheet();
+  await session.view('Places');
+  const heat = page.getByRole('region', { name: 'Where the heat goes' });
+  const spans = heat.getByLabel('Over', { exact: true });
+  const total = heat.getByRole('button', { name: /In and out match/ });
+  const seen = new Set<string>();
+  for (const name of [
+    /^Winter half-year/,
+    /^Night at the cursor/,
+    /^Coldest night/,
+    /^Week at the cursor/,
+    /^Whole season/,
+  ]) {
+    const label = await spans.locator('option').filter({ hasText: name }).innerText();
+    await spans.selectOption({ label });
+    const words = await total.innerText();
+    const { into, out, stored } = sumOf(words);
+    // Three figures, each rounded to its last digit.
+    expect(Math.abs(into - out - stored), words).toBeLessThanOrEqual(
+      words.includes('.0 ') || /\.\d /.test(words) ? 0.16 : 1.6,
+    );
+    seen.add(words);
+    const rows = await heat.getByRole('list', { name: 'Goes' }).getByRole('button').allInnerTexts();
+    const kwh = rows.map((row) => Number(/([\d.,]+)\s*kWh/.exec(row)?.[1].replaceAll(',', '')));
+    const goes = out + Math.max(0, stored);
+    expect(Math.abs(kwh.reduce((sum, value) => sum + value, 0) - goes), words).toBeLessThan(0.03 * goes);
+  }
+  expect(seen.size).toBe(5);
+
+  await heat.getByRole('button', { name: /^South roof/ }).click();
+  const working = page.getByRole('dialog', {
+    name: /^South roof, Lean-to on the kitchen wall: whole season/,
+  });
+  await working.getByRole('row', { name: /^Area .* m² from the shape/ }).waitFor();
+  expect(await working.getByRole('listitem').count()).toBe(12);
+  await working.getByText(/^Method: Heat account/).waitFor();
+  await working.getByRole('button', { name: 'Close' }).click();
+  await total.click();
+  await page
+    .getByRole('dialog', { name: /^Heat in and out, Lean-to/ })
+    .getByText('In less out less stored: 0.000 kWh')
+    .waitFor();
+  await page.keyboard.press('Escape');
+  expect(await session.accessibility()).toEqual([]);
+});
+
+it('what would help against damp is worked out by the season, can be tried, and an old answer says so', async () => {
+  const { page } = session;
+  await session.sheet();
+  await session.view('Places');
+  await page
+    .getByRole('navigation', { name: 'Places' })
+    .getByRole('button', { name: 'Tunnel in the orchard' })
+    .click();
+  const damp = page.getByRole('region', { name: 'Damp', exact: true });
+  await damp.getByText(/^Grey mould by the rule/).waitFor();
+  await damp.getByRole('button', { name: 'Work out what would help' }).click();
+  const stirred = damp.getByRole('row', { name: /stirs the air/ });
+  await stirred.waitFor();
+  const dew = async (row: typeof stirred) =>
+    Number((await row.getByRole('cell').first().innerText()).replace(',', ''));
+  expect(await dew(stirred)).toBeLessThan(await dew(damp.getByRole('row', { name: /^As it is/ })));
+  await damp.getByRole('button', { name: 'Work out what would help' }).waitFor();
+  expect(await session.accessibility()).toEqual([]);
+  await stirred.getByRole('button', { name: /^Try it/ }).click();
+  await damp.getByText('The plan has changed since; work it out again to be sure.').waitFor();
+  await page.getByRole('button', { name: /^Keep/ }).first().click();
+  await page.getByRole('button', { name: /^Undo: A fan of \d+ W that stirs the air/ }).waitFor();
+});
+
+it('damp is marked on the sheet where it matters, in the margin and the table too; a dry place is silent', async () => {
+  const { page } = session;
+  await session.sheet();
+  const [dry, damp] = ['Lean-to on the kitchen wall', 'Tunnel in the orchard'];
+  /** Drops in a place's band: each is one closed path. */
+  const drops = async (place: string) => {
+    const paths = await session.band(place).locator('g.damp path').all();
+    const drawn = await Promise.all(paths.map((path) => path.getAttribute('d')));
+    return drawn.join('').match(/z/g)?.length ?? 0;
+  };
+  expect(await drops(dry)).toBe(0);
+  expect(await drops(damp)).toBeGreaterThan(0);
+  await page
+    .getByRole('region', { name: 'What the marks mean' })
+    .getByText(/^(Dew on leaves|Grey mould)/)
+    .first()
+    .waitFor();
+
+  // The margin card has its line in exactly the weeks that have a drop.
+  const card = page.getByRole('region', { name: 'The week at the cursor' });
+  const [back, on] = ['A week earlier', 'A week later'].map((name) => card.getByRole('button', { name }));
+  const linesOf = async (place: string) => {
+    await session.band(place).getByRole('button', { name: place, exact: true }).click();
+    while (await back.isEnabled()) await back.click();
+    let lines = await card.getByText(/^Dew on the leaves for \d+ h this week/).count();
+    while (await on.isEnabled()) {
+      await on.click();
+      lines += await card.getByText(/^Dew on the leaves for \d+ h this week/).count();
+    }
+    return lines;
+  };
+  expect(await linesOf(damp)).toBe(await drops(damp));
+  expect(await linesOf(dry)).toBe(0);
+
+  const column = page.getByRole('columnheader', { name: 'Dew on leaves, h' });
+  await session
+    .band(damp)
+    .getByRole('button', { name: /figures as a table/ })
+    .click();
+  await column.waitFor();
+  await page.keyboard.press('Escape');
+  await session
+    .band(dry)
+    .getByRole('button', { name: /figures as a table/ })
+    .click();
+  await page.getByRole('columnheader', { name: 'Mean' }).waitFor();
+  expect(await column.count()).toBe(0);
+});

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { demonstrationPlan } from '../../core/index.ts';
+import { demonstrationPlan, heaterOf } from '../../core/index.ts';
 import { patience, useSession } from './harness.ts';
 
 const session = useSession();
@@ -60,4 +60,52 @@ it('a low above the temperature at dusk is refused in words, and a figure that i
     .getByRole('alert')
     .filter({ hasText: /“frosty”|frosty/ })
     .waitFor();
+});
+
+it('a paraffin stove says what it burns, whether its tank lasts, and what it does to the air', async () => {
+  const { page } = session;
+  await session.sheet();
+  const stove = heaterOf({
+    id: 'stove',
+    name: 'Paraffin stove',
+    kind: 'paraffin',
+    power: 3000,
+    setPointDay: 8,
+    setPointNight: 8,
+    tank: 2,
+  });
+  const places = demonstrationPlan.places.map((place) =>
+    place.id === 'tunnel' ? { ...place, leakage: 0.3, heaters: [stove] } : place,
+  );
+  const saved = await page.evaluate(
+    async (plan) => {
+      const call = async (name: string, ask: unknown) =>
+        (
+          await fetch(`/call/${name}`, {
+            method: 'POST',
+            headers: { 'content-type': 'application/json' },
+            body: JSON.stringify(ask),
+          })
+        ).json();
+      const { openPlanId } = (await call('start', {})).value;
+      return (await call('savePlan', { id: openPlanId, plan, words: 'Put in a stove' })).ok;
+    },
+    { ...demonstrationPlan, places },
+  );
+  expect(saved).toBe(true);
+  await page.reload();
+  await session.view('Tonight');
+  const tunnel = page.getByRole('region', { name: 'Tunnel in the orchard' });
+  await tunnel
+    .getByText(/^[\d.]+\slitres tonight; a full tank of 2\.0\slitres is empty at \d\d:\d\d$/)
+    .waitFor();
+  await tunnel.getByText(/^The burner brings carbon dioxide to about [\d,]+ ppm tonight/).waitFor();
+  const account = tunnel.getByText('Where the heat goes tonight');
+  await account.click();
+  await tunnel.getByText(/In and out match\.$/).waitFor();
+  await tunnel.getByText(/^bench .*, floor .*, edge /).waitFor();
+  expect(await session.accessibility()).toEqual([]);
+
+  const leanTo = page.getByRole('region', { name: 'Lean-to on the kitchen wall' });
+  expect(await leanTo.getByText(/carbon dioxide|litres tonight/).count()).toBe(0);
 });

@@ -1,6 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { demonstrationPlan } from '../../core/index.ts';
-import type { CheapAct, NightResult, PlaceNight } from '../../core/index.ts';
+import type { CheapAct, FuelNight, NightResult, PlaceNight } from '../../core/index.ts';
+import {
+  carbonDioxideCaution,
+  carbonDioxideLimit,
+  dewWords,
+  heightWords,
+} from '../../renderer/tonight/air.ts';
+import { fuelAmount, fuelNightWords, fuelSeasonWords } from '../../renderer/tonight/fuel.ts';
 import {
   clockAt,
   cloudChoices,
@@ -41,6 +48,12 @@ function place(change: Partial<PlaceNight> = {}): PlaceNight {
     heaterKwh: 0,
     cost: 0,
     hoursToHarm: null,
+    heights: { floor: 1.4, bench: 2, ridge: 3, middle: 2, edge: 0.6 },
+    fuels: [],
+    heat: [],
+    dewHours: 0,
+    leafDewHours: 0,
+    mostCarbonDioxide: 420,
     acts: [],
     verdict: 'safe',
     words: 'Safe.',
@@ -188,5 +201,84 @@ describe('a power cut in words', () => {
     expect(powerCutWords(null)).toBe('No harm by morning');
     expect(powerCutWords(3.25)).toMatch(/^Harm after 3/);
     expect(powerCutWords(0)).toBe('Harm is there already by then');
+  });
+});
+
+const plainSpaces = (text: string | null) => text?.replaceAll('\u00a0', ' ') ?? null;
+
+describe('fuel in words', () => {
+  const propane: FuelNight = {
+    heaterId: 'p',
+    name: 'Propane heater',
+    unit: 'kg',
+    amount: 1.36,
+    tank: 11,
+    emptyAtMs: null,
+  };
+  it('says whether the bottle lasts till morning, or when it is empty by the clock of the site', () => {
+    expect(plainSpaces(fuelNightWords(propane, 'Europe/Berlin'))).toBe(
+      '1.4 kg tonight; a full bottle of 11.0 kg lasts till morning',
+    );
+    const paraffin: FuelNight = {
+      ...propane,
+      unit: 'litres',
+      amount: 2.2,
+      tank: 1.8,
+      emptyAtMs: Date.UTC(2026, 0, 13, 3, 10),
+    };
+    expect(plainSpaces(fuelNightWords(paraffin, 'Europe/Berlin'))).toBe(
+      '2.2 litres tonight; a full tank of 1.8 litres is empty at 04:10',
+    );
+  });
+  it('says the amount alone where no bottle is given', () => {
+    expect(plainSpaces(fuelNightWords({ ...propane, amount: 0.345, tank: null }, 'UTC'))).toBe(
+      '0.34 kg tonight',
+    );
+    expect(plainSpaces(fuelAmount(123.4, 'litres'))).toBe('123 litres');
+  });
+  it('counts the bottles of a season, begun ones too', () => {
+    const season = {
+      heaterId: 'p',
+      name: 'Propane heater',
+      unit: 'kg',
+      amount: 25,
+      mostInADay: 1.2,
+    } as const;
+    expect(plainSpaces(fuelSeasonWords({ ...season, tank: 11, fillings: 2.3 }))).toBe(
+      '3 full bottles, most in a day 1.2 kg',
+    );
+    expect(plainSpaces(fuelSeasonWords({ ...season, tank: 11, fillings: 0.4 }))).toBe(
+      'one full bottle, most in a day 1.2 kg',
+    );
+    expect(plainSpaces(fuelSeasonWords({ ...season, tank: null, fillings: null }))).toBe(
+      'most in a day 1.2 kg',
+    );
+  });
+});
+
+describe('the air in words', () => {
+  it('warns of carbon dioxide above the workplace limit only, and leaves the word to local codes', () => {
+    expect(carbonDioxideCaution(carbonDioxideLimit)).toBeNull();
+    const caution = carbonDioxideCaution(6240);
+    expect(caution).toContain('about 6,200 ppm');
+    expect(caution).toContain('fresh air');
+    expect(caution).toContain('local codes, which come first');
+    expect(caution).toContain('from memory');
+  });
+  it('tells dew on leaves from dew on the cover, and is silent where there is none', () => {
+    expect(dewWords(place())).toBeNull();
+    expect(plainSpaces(dewWords(place({ dewHours: 6, leafDewHours: 0.1 })))).toBe(
+      'On the cover for 6 h, the leaves stay dry',
+    );
+    expect(plainSpaces(dewWords(place({ dewHours: 9, leafDewHours: 2.4 })))).toBe('On the leaves for 2 h 30');
+  });
+  it('has the heights where they differ, in the units of the reader', () => {
+    const units = (temperature: 'C' | 'F') => ({ temperature, length: 'm' }) as const;
+    expect(plainSpaces(heightWords(place().heights, units('C')))).toBe(
+      'bench 2.0 °C, floor 1.4 °C, edge 0.6 °C',
+    );
+    expect(plainSpaces(heightWords(place().heights, units('F')))).toContain('bench 35.6 °F');
+    const even = { floor: 1.9, bench: 2, ridge: 4, middle: 2, edge: 1.95 };
+    expect(heightWords(even, units('C'))).toBeNull();
   });
 });

@@ -24,6 +24,7 @@ const fleece = { covering: 'fleece-30', layers: 1, laidWhen: 'night', below: 2 }
 const networks = [
   bareHouse,
   { ...bareHouse, covering: 'polythene', fleece, water: [{ name: 'Barrel', litres: 200, count: 1 }] },
+  { ...bareHouse, lining: 'bubble-lining', secondSkin: { covering: 'polythene', gap: 0.03 } },
   tent([{ watts: 75 }]),
   southWindow,
 ].map(networkOf);

@@ -33,7 +33,14 @@ const radiation = (celsius: number) => 4 * 5.670374419e-8 * (celsius + 273.15) *
 
 /** Walton's free convection to a face colder than the air [W m⁻² K⁻¹]: unstable under a cover that faces up, the usual case here. */
 const convection = (colder: number, tilt: number) =>
-  (9.482 / (7.283 - Math.abs(Math.cos((tilt * Math.PI) / 180)))) * Math.cbrt(Math.max(0.3, colder));
+  (9.482 / (7.238 - Math.abs(Math.cos((tilt * Math.PI) / 180)))) * Math.cbrt(Math.max(0.3, colder));
+
+/** Outside convection [W m⁻² K⁻¹] in the DOE-2 form of Yazdanian & Klems 1994: mean of windward and leeward, and natural flow. */
+function outerFilm(warmer: number, felt: number, roughness: number): number {
+  const forced = (3.26 * felt ** 0.89 + 3.55 * felt ** 0.617) / 2;
+  const natural = 1.31 * Math.cbrt(Math.abs(warmer));
+  return natural + roughness * (Math.hypot(natural, forced) - natural);
+}
 
 /** Tilt of the slope of the bare house's roof, else upright [degrees]. */
 const tiltOf = (name: string) =>
@@ -46,7 +53,9 @@ function through(network: Network, i: number, felt: number): number {
   const inward = (face: number) =>
     (convection(inside - face, tiltOf(network.surfaceNames[i])) * area + longWave) * (inside - face);
   const outward = (outer: number) =>
-    area * ((4 + 4 * felt) * (outer - outside) + network.outsideEmissivity[i] * black(outer, outside));
+    area *
+    (outerFilm(outer - outside, felt, network.roughness[i]) * (outer - outside) +
+      network.outsideEmissivity[i] * black(outer, outside));
   let [low, high] = [outside, inside];
   for (let round = 0; round < 60; round++) {
     const face = (low + high) / 2;

@@ -1,7 +1,7 @@
 /** Surface films and wall build-ups: ISO 6946:2017 (films and annex from memory), ASHRAE 140 and worked examples. */
 import { describe, expect, it } from 'vitest';
 import { convectionCoefficients, freeConvection } from '../../core/heat/convection.ts';
-import { outsideConvection, radiantCoefficient } from '../../core/heat/index.ts';
+import { buildNetwork, outsideConvection, radiantCoefficient } from '../../core/heat/index.ts';
 import { wallMaterials, wallNumbers } from '../../core/plan/coverings-walls.ts';
 import { surfacesOf } from '../../core/fabric/index.ts';
 import { bareHouse, planOf } from '../support/plans.ts';
@@ -72,12 +72,6 @@ describe('surface resistances [m² K W⁻¹]', () => {
   });
 });
 
-/** Free convection at a face of a tilt, so much warmer than its air [W m⁻² K⁻¹]. */
-function convection(tilt: number, difference: number): number {
-  const { unstable, stable, facing } = convectionCoefficients(tilt);
-  return freeConvection(difference, unstable, stable, facing);
-}
-
 describe('inside convection: Walton 1983 against ISO 6946 annex A, 5.0 upwards, 2.5 across, 0.7 downwards [W m⁻² K⁻¹]', () => {
   /** A face `warmer` [K] than the air before it, its outer side tilted from level [degrees]. */
   const at = (tilt: number, warmer: number) => {
@@ -103,6 +97,21 @@ describe('inside convection: Walton 1983 against ISO 6946 annex A, 5.0 upwards, 
     expect(at(90, -5)).toBeGreaterThan(at(180, -5));
     expect(at(90, -8) / at(90, -1)).toBeCloseTo(2, 9);
     expect(at(90, -2)).toBe(at(90, 2));
+  });
+
+  it('the bare house has these for its walls, its roof and its floor', () => {
+    const plan = planOf(bareHouse);
+    const network = buildNetwork(plan.places[0], plan.site, 101325);
+    const pitch = (Math.atan2(2.2 - 1.5, 1.2) * 180) / Math.PI;
+    network.surfaceNames.forEach((name, i) => {
+      const { unstable, stable, facing } = convectionCoefficients(
+        /roof/i.test(name) ? pitch : name === 'floor' ? 180 : 90,
+      );
+      expect(network.convectionUnstable[i]).toBeCloseTo(unstable, 9);
+      expect(network.convectionStable[i]).toBeCloseTo(stable, 9);
+      expect(network.facing[i]).toBe(facing);
+    });
+    expect(network.surfaceNames.some((name) => /roof/i.test(name))).toBe(true);
   });
 });
 

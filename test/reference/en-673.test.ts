@@ -8,10 +8,14 @@ function networkOf(covering: string) {
   return buildNetwork(plan.places[0], plan.site, 101325);
 }
 
+/** What a surface of the network has behind it where that is the open air. */
+const outdoors = 0;
+
 /** U by the handbook sum, from a loss: all of it through the cover. */
 function handbookU(covering: string): number {
   const network = networkOf(covering);
-  const area = network.area.reduce((sum, value) => sum + value, 0);
+  // The floor may be among the network's surfaces; what faces the open air is the cover.
+  const area = network.area.reduce((sum, value, i) => sum + (network.behind[i] === outdoors ? value : 0), 0);
   return handbookLoss(network, 0, 11, 1, null).loss / area / 10;
 }
 

@@ -145,7 +145,7 @@ describe('cloud', () => {
     [10, 6],
     [0, -3],
     [-8, -11],
-  ])('what cloud adds at %d °C lies between the published corrections at every cover', (t, dew) => {
+  ])('what cloud adds at %d °C lies between the published corrections at every cover', (_, dew) => {
     const own = clearSkyEmissivity(dew);
     const clark = clearSkyEmissivityClarkAllen(dew);
     for (let tenths = 1; tenths <= 10; tenths++) {

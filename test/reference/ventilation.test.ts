@@ -1,6 +1,6 @@
 /** Air through openings: stack and wind flow (ASHRAE Fundamentals ch. 16), a window on one side (EN 15242), air’s heat. */
 import { describe, expect, it } from 'vitest';
-import { airDensity, airHeat, ventFlow } from '../../core/heat/index.ts';
+import { airDensity, airHeat, singleSidedFlow, ventFlow } from '../../core/heat/index.ts';
 import { standardPressure } from '../../core/sun/index.ts';
 
 describe('vents', () => {
@@ -24,6 +24,18 @@ describe('vents', () => {
   it('stack and wind add as squares', () => {
     const [stack, wind] = [ventFlow(1, 1, 10, 0), ventFlow(1, 1, 0, 3)];
     expect(ventFlow(1, 1, 10, 3)).toBeCloseTo(Math.hypot(stack, wind), 12);
+  });
+});
+
+describe('a window or door on one side (EN 15242:2007, 6.5.1; numbers derived)', () => {
+  it('1 m² and 1 m high: 418.3 m³/h at 3 m/s and 10 K, 180 in still air without a difference', () => {
+    expect(singleSidedFlow(1, 1, 3, 10)).toBeCloseTo(418.3, 1);
+    expect(singleSidedFlow(1, 1, 0, 0)).toBeCloseTo(180, 9);
+  });
+
+  it('goes with the area, and not with the sign of the difference', () => {
+    expect(singleSidedFlow(2, 1, 3, 10)).toBeCloseTo(2 * singleSidedFlow(1, 1, 3, 10), 9);
+    expect(singleSidedFlow(1, 1, 3, -10)).toBe(singleSidedFlow(1, 1, 3, 10));
   });
 });
 

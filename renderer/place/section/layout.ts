@@ -85,7 +85,7 @@ export function layoutOf(place: Place, section: Section, sight: Sight = sharp): 
   const doorPlaced =
     door === null ? null : doorOf(section, outline, door, doorMiddle(section, benches), sight.clear);
   const taken: Box[] = [
-    ...benches.map((bench) => ({ ...bench, bottom: 0, top: plantTop + 0.04 })),
+    ...benches.map((bench) => ({ ...bench, bottom: 0, top: plantTop + fleeceRise(place, sight) })),
     ...standing.water.flatMap((placed) => placed.boxes),
     ...standing.heaters,
     ...lamps.flatMap((lamp) => lampBoxes(lamp, sight)),
@@ -119,6 +119,11 @@ function doorMiddle(section: Section, benches: readonly Bench[]): number {
   const [{ from, to }] = benches;
   const behind = section.width - to;
   return behind >= from ? to + behind / 2 : from / 2;
+}
+
+/** Height that the fleece, its layers drawn apart, stands over the plants; without one a little air. */
+function fleeceRise({ fleece }: Place, sight: Sight): number {
+  return fleece === null ? 0.04 : 0.05 + fleece.layers * Math.max(0.02, 0.2 * sight.thing);
 }
 
 function lampBoxes(placed: LampPlaced, sight: Sight): Box[] {

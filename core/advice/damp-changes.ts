@@ -32,7 +32,11 @@ const lessWater: Record<Lot['watering'], Lot['watering']> = {
   dry: 'dry',
 };
 
-const round = (value: number) => String(Math.round(value * 10) / 10);
+/** One decimal, below one two. */
+const round = (value: number) => {
+  const scale = Math.abs(value) < 1 ? 100 : 10;
+  return String(Math.round(value * scale) / scale);
+};
 
 /** The changes that make sense in a place, in words with their figures. */
 export function dampChanges(plan: Plan, place: Place): DampChange[] {

@@ -61,12 +61,27 @@ export function explainHeatPart(
     title: `${capital(part.name)}, ${place.name}: ${when}`,
     formula: formulas[part.kind],
     inputs: [...partInputs(place, result, part, season, span), ...spanInputs(result, season, span)],
-    steps: piecesOf(season.startDate, span).map(
-      (piece) => `${piece.words}: ${directionWords(part.kind, heatOf(part, piece.span))}`,
-    ),
+    steps: partSteps(part, season, span),
     result: directionWords(part.kind, kwh),
     source,
   };
+}
+
+/** The span piece by piece; a single day or night as its mean power. */
+function partSteps(part: HeatPart, season: SeasonResult, span: HeatSpan): string[] {
+  const pieces = piecesOf(season.startDate, span);
+  if (pieces.length > 1)
+    return pieces.map((piece) => `${piece.words}: ${directionWords(part.kind, heatOf(part, piece.span))}`);
+  const kwh = heatOf(part, span);
+  const hours = spanHours(season, span);
+  const watts = hours > 0 ? (Math.abs(kwh) * 1000) / hours : 0;
+  return [`${directionWords(part.kind, kwh)} over ${round(hours)} h: ${round(watts)} W on average`];
+}
+
+/** Hours of a span, by night the dark ones [h]. */
+function spanHours(season: SeasonResult, span: HeatSpan): number {
+  const all = 24 * (span.to - span.from);
+  return span.dark ? all - spanSum(season.outdoor.dayLength, span) : all;
 }
 
 /** Hours and temperatures of the span. */
@@ -85,7 +100,7 @@ function spanInputs(result: PlaceSeason, season: SeasonResult, span: HeatSpan): 
   return [
     input('Inside air, coldest of the day it ends on', morning(daily.airLeast), '°C', 'heat balance'),
     input('Outdoors, coldest of the day it ends on', morning(season.outdoor.least), '°C', season.weatherName),
-    input('Dark hours', 24 * days - spanSum(season.outdoor.dayLength, span), 'h', 'sun and site'),
+    input('Dark hours', spanHours(season, span), 'h', 'sun and site'),
   ];
 }
 

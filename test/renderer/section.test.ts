@@ -192,6 +192,28 @@ describe('the section', () => {
     expect([...svg.querySelectorAll('text')].map((text) => text.textContent)).toContain('×12');
   });
 
+  it('hangs the fleece to the floor or to the bench', () => {
+    const feet = (hangs: 'floor' | 'bench') => {
+      document.body.innerHTML = '';
+      const fleece = { covering: 'fleece-17', layers: 1, laidWhen: 'night', below: 2, hangs } as const;
+      const place = placeWith('even-span', { fleece });
+      const section = sectionOf(place);
+      const view = viewOf(place, section, false);
+      const [found] = draw(place).named(/^Fleece/);
+      const ends = [...found.querySelectorAll('path.fleece')].map((path) => cornersOf(path)[0][1]);
+      return ends.map((y) => (view.z(0) - y) / view.scale);
+    };
+    for (const z of feet('floor')) expect(z).toBeCloseTo(0, 3);
+    for (const z of feet('bench')) expect(z).toBeCloseTo(0.7, 1);
+  });
+
+  it('says of a vent that stands open always that it does', () => {
+    const always = { position: 'side', area: 0.2, height: 0.3, openAt: -60, band: 1 } as const;
+    expect(
+      draw(placeWith('tunnel', { vents: [always] })).named(/^Side vent: 0\.20\sm², always open/).length,
+    ).toBe(1);
+  });
+
   it('stands plants on the ground where the plan says so', () => {
     expect(draw(placeWith('even-span', { standing: 'ground' })).named(/^Plants on the ground/).length).toBe(
       1,

@@ -72,6 +72,7 @@ const tries: readonly (readonly [share: number, crowded: boolean, near: boolean]
   [1, false, false],
   [0.7, false, false],
   [0.5, false, false],
+  [0.4, false, false],
   [0.5, false, true],
   [0.5, true, false],
   [0.3, true, true],

@@ -14,7 +14,12 @@ const ventNames: Record<Vent['position'], string> = {
   end: 'End vent',
 };
 
+/** A vent that begins to open here stands open always [°C] (`ventSchema`). */
+const openAlways = -60;
+
 export function ventWords(vent: Vent, units: UnitPreferences): string {
+  if (vent.openAt <= openAlways)
+    return `${ventNames[vent.position]}: ${formatArea(vent.area, units)}, always open`;
   const range = formatTemperatureChange(vent.band, units, 0).replace('+', '');
   return `${ventNames[vent.position]}: ${formatArea(vent.area, units)} when open, opens from ${formatTemperature(vent.openAt, units)} over ${range}`;
 }

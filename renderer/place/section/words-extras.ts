@@ -28,5 +28,6 @@ export const curtainWords = (curtain: Screen, units: UnitPreferences): string =>
 
 export function fleeceWords(fleece: Fleece, units: UnitPreferences): string {
   const layers = Math.round(fleece.layers) > 1 ? `${Math.round(fleece.layers)} layers of ` : '';
-  return `Fleece over the plants: ${layers}${coveringName(fleece.covering)}, ${laid(fleece, units)}`;
+  const down = fleece.hangs === 'floor' ? 'hanging to the floor' : 'hanging to the bench';
+  return `Fleece over the plants: ${layers}${coveringName(fleece.covering)}, ${laid(fleece, units)}, ${down}`;
 }

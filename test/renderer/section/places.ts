@@ -177,8 +177,10 @@ export const fittings: readonly [string, Fitting][] = [
   [
     'fleece',
     {
-      parts: { fleece: { covering: 'fleece-17', layers: 2, laidWhen: 'cold-night', below: 2 } },
-      name: /^Fleece over the plants: 2 layers of .*, on nights colder than 2\s°C/,
+      parts: {
+        fleece: { covering: 'fleece-17', layers: 2, laidWhen: 'cold-night', below: 2, hangs: 'floor' },
+      },
+      name: /^Fleece over the plants: 2 layers of .*, on nights colder than 2\s°C, hanging to the floor/,
       part: 'extras',
     },
   ],

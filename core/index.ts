@@ -12,7 +12,7 @@ export { leakages, leakagesFor } from './plan/leakages.ts';
 export type { Leakage } from './plan/leakages.ts';
 export { mouldRule, mouldRules } from './plan/mould.ts';
 export type { MouldRule } from './plan/mould.ts';
-export { heaterOf, placeOf, screenOf, waterOf } from './plan/parts.ts';
+export { fleeceOf, heaterOf, placeOf, screenOf, waterOf } from './plan/parts.ts';
 export type { PlanSite, Site } from './plan/site.ts';
 export type {
   Circulation,

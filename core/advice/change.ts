@@ -1,5 +1,5 @@
 import type { Plan, Place } from '../plan/schema.ts';
-import { heaterOf } from '../plan/parts.ts';
+import { fleeceOf, heaterOf } from '../plan/parts.ts';
 import type { Heater } from '../plan/equipment.ts';
 import type { PlanChange } from './result.ts';
 
@@ -34,7 +34,7 @@ function changed(place: Place, change: PlanChange): Place {
     next.fleece =
       change.fleece === null
         ? null
-        : { covering: change.fleece.covering, layers: change.fleece.layers, laidWhen: 'night', below: 2 };
+        : fleeceOf({ covering: change.fleece.covering, layers: change.fleece.layers, laidWhen: 'night' });
   }
   return next;
 }

@@ -10,7 +10,7 @@ import { GROUND, NOTHING, OUTDOORS, ROOM } from './network.ts';
 import type { Network } from './network.ts';
 import { airDensity, airHeat } from './air.ts';
 import { forcedConvection } from './convection.ts';
-import { contentLinks, radiatingContents, standsOnGround, underPots } from './contents.ts';
+import { contentLinks, radiatingContents, underPlants } from './contents.ts';
 import type { Element } from './elements.ts';
 import { slices, surfacesFrom } from './elements.ts';
 import { board, floorBuild } from './floors.ts';
@@ -50,7 +50,7 @@ export function buildNetwork(place: Place, site: PlanSite, pressure: number, wet
   });
   elements.push(...waterElements(place));
   const openArea = openSide(fabric);
-  const things = [...radiatingContents(place, fabric), { area: openArea, absorptance: 1 }];
+  const things = [...radiatingContents(place), { area: openArea, absorptance: 1 }];
   const { surfaces, radiating } = surfacesFrom(elements, things);
   const links = contentLinks(place, fabric, radiating);
   const capacity = new Float64Array(nodeCount);
@@ -72,7 +72,7 @@ export function buildNetwork(place: Place, site: PlanSite, pressure: number, wet
     capacity,
     ...links,
     groundConductance: floor === null ? 0 : floor.transmittance * fabric.floorArea,
-    ...roomSide(place, openArea, radiating[3]),
+    ...roomSide(place, openArea, radiating[2]),
     leakage: place.leakage * fabric.airShareOpen,
     leakageClosed: place.leakage * fabric.airShareClosed,
     leakageFromRoom: sheltered,
@@ -173,7 +173,7 @@ function layersOf(place: Place, surface: Surface): Covering[] {
 function floorElements(place: Place, fabric: Enclosure, floor: FloorBuild | null): Element[] {
   if (!fabric.ownFloor) return [];
   const { floorArea } = fabric;
-  const planted = standsOnGround(fabric) ? Math.min(0.98 * floorArea, place.growingArea) : 0;
+  const planted = Math.min(0.98 * floorArea, place.growingArea);
   const ownShare = place.shape.kind === 'listed' ? interiorSun(fabric).floor : 0;
   const element = (area: number, under: boolean): Element => ({
     name: under ? 'floor under the plants' : 'floor',
@@ -188,11 +188,9 @@ function floorElements(place: Place, fabric: Enclosure, floor: FloorBuild | null
     floorShare: area / floorArea,
     wallShare: (ownShare * area) / floorArea,
     wetFace: (floor?.wetShare ?? 0) * area,
-    ...(under ? { underPlants: { openShare: underPots.openShare, toPots: underPots.toPots * area } } : {}),
+    ...(under ? { underPlants: underPlants(place, fabric, area) } : {}),
   });
-  const elements = [element(floorArea - planted, false)];
-  if (planted > 0) elements.push(element(planted, true));
-  return elements;
+  return [element(floorArea - planted, false), element(planted, true)];
 }
 
 function waterElements(place: Place): Element[] {

@@ -28,19 +28,30 @@ export function standsOnGround(fabric: Enclosure): boolean {
   return fabric.plantLevel === 0;
 }
 
-/** The floor under pots: share that still meets the air and conductance to the pots [W m⁻² K⁻¹]. */
-export const underPots = {
-  openShare: 1 - potBase,
-  toPots: potBase * baseConductance + (1 - potBase) * leafToMix,
-} as const;
+/** True where a fleece comes down to the floor and shuts in what is under the plants. */
+function shutsFloorIn(place: Place, fabric: Enclosure): boolean {
+  return standsOnGround(fabric) || place.fleece?.hangs === 'floor';
+}
 
-/** Radiating things of the contents, for the long-wave exchange: leaves, tops of pots, undersides. */
-export function radiatingContents(place: Place, fabric: Enclosure): { area: number; absorptance: number }[] {
+/**
+ * The floor under the plants: share that meets the air and conductance to pots [W m⁻² K⁻¹]. Pots on the ground
+ * touch it; from a bench they only see it, and between them the floor sees the cover.
+ */
+export function underPlants(place: Place, fabric: Enclosure, area: number) {
+  const shutIn = shutsFloorIn(place, fabric);
+  if (!standsOnGround(fabric)) {
+    return { openShare: 1, toPots: potBase * undersides * leafToMix * area, shutIn, sees: 1 - potBase };
+  }
+  const toPots = (potBase * baseConductance + (1 - potBase) * leafToMix) * area;
+  return { openShare: 1 - potBase, toPots, shutIn, sees: 0 };
+}
+
+/** Radiating things of the contents, for the long-wave exchange: leaves and tops of pots. */
+export function radiatingContents(place: Place): { area: number; absorptance: number }[] {
   const area = place.growingArea;
   return [
     { area: leafCover * area, absorptance: leafEmissivity },
     { area: (1 - leafCover) * area, absorptance: 0.9 },
-    { area: standsOnGround(fabric) ? 0 : undersides * area, absorptance: 0.9 },
   ];
 }
 
@@ -54,7 +65,7 @@ export interface ContentLinks {
   readonly leafToAir: number;
 }
 
-/** @param radiating radiating areas of leaves, tops and undersides [m²], in the order of `radiatingContents` */
+/** @param radiating radiating areas of leaves and tops [m²], in the order of `radiatingContents` */
 export function contentLinks(place: Place, fabric: Enclosure, radiating: readonly number[]): ContentLinks {
   const area = place.growingArea;
   const onGround = standsOnGround(fabric);
@@ -64,26 +75,34 @@ export function contentLinks(place: Place, fabric: Enclosure, radiating: readonl
     link(fixed, LEAF, air, leaf);
     link(fixed, LEAF, POTS, leafToMix * leafCover * area);
     link(fixed, POTS, air, potConvection * topsAndSides * area);
-    if (!onGround) link(fixed, POTS, AIR, potConvection * undersides * area);
+    if (!onGround)
+      link(fixed, POTS, shutsFloorIn(place, fabric) ? air : AIR, potConvection * undersides * area);
   };
   const fixed = emptyMatrix();
   const radiant = emptyMatrix();
   canopy(fixed, AIR);
   link(radiant, LEAF, STAR, radiating[0]);
-  link(radiant, POTS, STAR, radiating[1] + radiating[2]);
+  link(radiant, POTS, STAR, radiating[1]);
   const links = { fixed, radiant, leafArea: leafCover * area, leafToAir: leaf };
   if (place.fleece === null) return { ...links, fixedFleece: fixed, radiantFleece: radiant };
   link(fixed, FLEECE, AIR, idle);
   link(fixed, UNDER, AIR, idle);
-  return { ...links, ...underFleece(place, radiating, canopy) };
+  return { ...links, ...underFleece(place, fabric, radiating, canopy) };
+}
+
+/** Fleece that hangs round a bench down to the floor [m²], the bench taken as a square. */
+function hanging(place: Place, fabric: Enclosure): number {
+  const down = standsOnGround(fabric) || place.fleece?.hangs !== 'floor' ? 0 : fabric.plantLevel;
+  return 4 * Math.sqrt(place.growingArea) * down;
 }
 
 /**
- * Fleece over the plants, hanging down to the bench or the ground: it holds back long-wave by what it does not
- * pass, stills the air between its threads, and shuts plants and pots in with the bench or the soil they stand on.
+ * Fleece over the plants, hanging down to the floor or to the bench: it holds back long-wave by what it does not
+ * pass, stills the air between its threads, and shuts plants and pots in, with the floor under them where it comes down to it.
  */
 function underFleece(
   place: Place,
+  fabric: Enclosure,
   radiating: readonly number[],
   canopy: (fixed: Float64Array, air: number) => void,
 ): { fixedFleece: Float64Array; radiantFleece: Float64Array } {
@@ -96,16 +115,17 @@ function underFleece(
   const through = cloth.longWaveTransmittance.value ** fleece.layers;
   const held = 1 - through - (1 - cloth.emissivityInside.value - cloth.longWaveTransmittance.value);
   const porous = potConvection * cloth.airShare.value ** fleece.layers;
+  const cloths = area + hanging(place, fabric);
   canopy(fixed, UNDER);
-  link(fixed, UNDER, AIR, porous * area);
+  link(fixed, UNDER, AIR, porous * cloths);
   const half = 1 / (1 / potConvection + (cloth.resistance.value * fleece.layers) / 2);
-  link(fixed, FLEECE, UNDER, half * area);
-  link(fixed, FLEECE, AIR, half * area);
-  const above = radiating[0] + radiating[1];
+  link(fixed, FLEECE, UNDER, half * cloths);
+  link(fixed, FLEECE, AIR, half * cloths);
+  const above = radiating[0] + radiating[1] + cloths - area;
   link(radiant, FLEECE, STAR, held * above);
   link(radiant, LEAF, FLEECE, held * leafCover * area);
   link(radiant, POTS, FLEECE, held * (1 - leafCover) * area);
   link(radiant, LEAF, STAR, through * radiating[0]);
-  link(radiant, POTS, STAR, through * radiating[1] + radiating[2]);
+  link(radiant, POTS, STAR, through * radiating[1]);
   return { fixedFleece: fixed, radiantFleece: radiant };
 }

@@ -1,6 +1,6 @@
 import type { WallLayer } from '../fabric/index.ts';
 import { convectionCoefficients } from './convection.ts';
-import { GROUND, NOTHING, OUTDOORS, ROOM } from './network.ts';
+import type { GROUND, NOTHING, OUTDOORS, ROOM } from './network.ts';
 import type { Surfaces } from './network.ts';
 import { AIR, UNDER } from './nodes.ts';
 import { carrollFactors, radiatingArea } from './radiant.ts';
@@ -32,8 +32,13 @@ export interface Element {
   readonly floorShare?: number;
   readonly wallShare?: number;
   readonly wetFace?: number;
-  /** Floor that plants stand on: share of it that meets the air, and conductance to the pots [W K⁻¹]. */
-  readonly underPlants?: { readonly openShare: number; readonly toPots: number };
+  /** Floor under the plants: share of it that meets the air, conductance to pots or bench [W K⁻¹], whether a fleece shuts it in, and share of it that sees the cover. */
+  readonly underPlants?: {
+    readonly openShare: number;
+    readonly toPots: number;
+    readonly shutIn: boolean;
+    readonly sees: number;
+  };
 }
 
 /** A slice of a layer: resistance [m² K W⁻¹] and capacity [J m⁻² K⁻¹]. */
@@ -77,7 +82,7 @@ export function surfacesFrom(
 ): { surfaces: Surfaces; radiating: number[] } {
   const count = elements.length;
   const array = (of: (element: Element, i: number) => number) => Float64Array.from(elements, of);
-  const seen = elements.map((element) => (element.underPlants === undefined ? element.area : 0));
+  const seen = elements.map((element) => element.area * (element.underPlants?.sees ?? 1));
   const factors = carrollFactors(
     [...seen, ...things.map((thing) => thing.area)].map((area) => Math.max(area, 1e-9)),
   );
@@ -101,7 +106,9 @@ export function surfacesFrom(
     convectionStable: array((element, i) => convection[i].stable * opened(element)),
     facing: Int8Array.from(convection, (each) => each.facing),
     airNode: new Uint8Array(count).fill(AIR),
-    airNodeFleece: Uint8Array.from(elements, (element) => (element.underPlants === undefined ? AIR : UNDER)),
+    airNodeFleece: Uint8Array.from(elements, (element) =>
+      element.underPlants?.shutIn === true ? UNDER : AIR,
+    ),
     toPots: array((element) => element.underPlants?.toPots ?? 0),
     radiantOpen: array((element, i) => reach(element, i, 0)),
     radiantClosed: array((element, i) => reach(element, i, 1)),

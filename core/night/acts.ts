@@ -1,5 +1,5 @@
 import type { Place } from '../plan/schema.ts';
-import { screenOf, waterOf } from '../plan/parts.ts';
+import { fleeceOf, screenOf, waterOf } from '../plan/parts.ts';
 import { heatPrice } from '../cost/index.ts';
 import type { CheapAct } from './result.ts';
 import { buildNetwork, plainHeater } from '../heat/index.ts';
@@ -26,7 +26,7 @@ export function cheapActs(setting: NightSetting, least: number): CheapAct[] {
     acts.push({ id, words, kelvin: leastOf(trace.leaf).value - least, cost });
   };
   if (place.fleece === null) {
-    const fleece = { covering: 'fleece-30', layers: 1, laidWhen: 'night' as const, below: 0 };
+    const fleece = fleeceOf({ covering: 'fleece-30', layers: 1, laidWhen: 'night' });
     tryPlace('fleece', 'Lay frost fleece over the plants', { ...place, fleece }, 0);
   }
   if (place.screen === null && !['tent', 'shelf', 'window-bay'].includes(place.shape.kind)) {

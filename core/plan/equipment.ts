@@ -146,6 +146,8 @@ export const secondSkinSchema = v.strictObject({
 export const fleeceSchema = v.strictObject({
   covering: identifier,
   layers: quantity(1, 4, 'layers'),
+  /** How far it comes down where plants stand on a bench: to the floor, closing in the floor's warmth, or to the bench. */
+  hangs: v.optional(v.picklist(['floor', 'bench']), 'floor'),
   /** Laid every night, only on nights forecast colder than `below`, or all winter. */
   laidWhen: v.picklist(['cold-night', 'night', 'always']),
   below: v.optional(celsius(-30, 15), 2),

@@ -1,11 +1,14 @@
 import * as v from 'valibot';
-import { heaterSchema, screenSchema, waterSchema } from './equipment.ts';
-import type { Heater, Screen, WaterStore } from './equipment.ts';
+import { fleeceSchema, heaterSchema, screenSchema, waterSchema } from './equipment.ts';
+import type { Fleece, Heater, Screen, WaterStore } from './equipment.ts';
 import { placeSchema } from './schema.ts';
 import type { Place } from './schema.ts';
 
 /** A heater with every field it leaves out at its usual value. Throws where a value is out of range. */
 export const heaterOf = (part: v.InferInput<typeof heaterSchema>): Heater => v.parse(heaterSchema, part);
+
+/** A fleece with every field it leaves out at its usual value. */
+export const fleeceOf = (part: v.InferInput<typeof fleeceSchema>): Fleece => v.parse(fleeceSchema, part);
 
 /** A screen or curtain with every field it leaves out at its usual value. */
 export const screenOf = (part: v.InferInput<typeof screenSchema>): Screen => v.parse(screenSchema, part);

@@ -254,7 +254,7 @@ describe('layers that are drawn', () => {
       {
         ...house,
         screen: screenOf({ covering: 'woven-screen', closedWhen: 'night' }),
-        fleece: { covering: 'fleece-17', layers: 2, laidWhen: 'always', below: 2 },
+        fleece: { covering: 'fleece-17', layers: 2, hangs: 'floor', laidWhen: 'always', below: 2 },
       },
       site,
       moment(180, 20, 100, 100),

@@ -82,7 +82,10 @@ describe('the same plan', () => {
   });
 
   const changes: [string, Partial<Place>][] = [
-    ['fleece', { fleece: { covering: 'fleece-30', layers: 2, laidWhen: 'always', below: 2 } }],
+    [
+      'fleece',
+      { fleece: { covering: 'fleece-30', layers: 2, hangs: 'floor', laidWhen: 'always', below: 2 } },
+    ],
     ['lining', { lining: 'bubble-lining' }],
     ['screen', { screen: screenOf({ covering: 'woven-screen', closedWhen: 'night' }) }],
     ['leakage', { leakage: 3 }],

@@ -32,6 +32,14 @@ export const screenFields: readonly Field<Screen>[] = [
 export const fleeceFields: readonly Field<Fleece>[] = [
   number('layers', 'Layers', '', [1, 4], { integer: true }),
   choice(
+    'hangs',
+    'Over a bench it hangs',
+    optionsFrom({ floor: 'down to the floor', bench: 'to the bench' }),
+    {
+      words: 'how far it hangs',
+    },
+  ),
+  choice(
     'laidWhen',
     'Laid',
     optionsFrom({ 'cold-night': 'on cold nights', night: 'every night', always: 'all winter' }),
@@ -45,6 +53,7 @@ export const fleeceFields: readonly Field<Fleece>[] = [
 export const firstFleece = (covering: string): Fleece => ({
   covering,
   layers: 1,
+  hangs: 'floor',
   laidWhen: 'cold-night',
   below: 2,
 });

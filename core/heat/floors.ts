@@ -2,11 +2,15 @@ import type { Place } from '../plan/schema.ts';
 import type { Enclosure } from '../fabric/index.ts';
 import type { SubLayer } from './elements.ts';
 
-/** Soil by moisture: conductivity [W m⁻¹ K⁻¹] and volumetric capacity [J m⁻³ K⁻¹] (moist: ISO 13370 clay or silt; dry and wet between sand and clay of de Vries 1963). */
+/**
+ * Soil by moisture: conductivity of the whole ground for ISO 13370 [W m⁻¹ K⁻¹] (clay or silt 1.5, its table 1; dry
+ * and wet from memory), and conductivity and capacity [J m⁻³ K⁻¹] of the topsoil that takes up a day's warmth (clay
+ * of de Vries 1963: at 0.2 of water 0.9 and 2.27e6, at 0.4 1.4 and 3.1e6; dry between its sand and clay).
+ */
 export const soils = {
-  dry: { conductivity: 0.6, capacity: 1.5e6 },
-  moist: { conductivity: 1.5, capacity: 3.0e6 },
-  wet: { conductivity: 2.0, capacity: 3.0e6 },
+  dry: { ground: 0.8, conductivity: 0.25, capacity: 1.35e6 },
+  moist: { ground: 1.5, conductivity: 0.9, capacity: 2.27e6 },
+  wet: { ground: 2.0, conductivity: 1.4, capacity: 3.1e6 },
 } as const;
 
 /** What the floor is made of over the soil: conductivity, capacity, thickness [m]; `insulation` is foam under it [m² K W⁻¹] (slab: ISO 10456 concrete 2000; gravel: dry, de Vries 1963; foam 50 mm of 0.036). */
@@ -61,12 +65,12 @@ export function floorBuild(place: Place, fabric: Enclosure): FloorBuild {
     layers.push({ resistance: depth / soil.conductivity, capacity: depth * soil.capacity });
   }
   const insulation = topping?.insulation ?? 0;
-  const transmittance = groundTransmittance(place, fabric, soil.conductivity, insulation);
+  const transmittance = groundTransmittance(place, fabric, soil.ground, insulation);
   const inLayers = layers.reduce((sum, layer) => sum + layer.resistance, 0);
   const last = layers[layers.length - 1].resistance / 2;
-  const rest = Math.max(0.05, 1 / transmittance - 0.17 - inLayers + last);
+  const rest = Math.max(last, 1 / transmittance - 0.17 - inLayers + last);
   const reached = soilSlices.reduce((sum, depth) => sum + depth, 0) - soilSlices[2] / 2;
-  const below = soil.conductivity / (undisturbedDepth - reached);
+  const below = soil.ground / (undisturbedDepth - reached);
   const deepGround = Math.min(below, 1 / rest);
   return {
     layers,

@@ -9,6 +9,9 @@ import { stepHeat } from './step.ts';
 const insideFilm = 8;
 const outsideFilm = 23;
 
+/** Long-wave that passes a film, 4σT³ of 10 °C for surroundings at air temperature [W m⁻² K⁻¹] (ISO 6946: 5.1): tabled U-values of films hold it. */
+const straightThrough = 5.1;
+
 export interface HandbookSum {
   readonly fabric: number;
   readonly air: number;
@@ -35,6 +38,7 @@ export function handbookLoss(
     const resistance = network.wholeResistance[i];
     if (network.behind[i] === OUTDOORS) {
       fabric += network.area[i] / (1 / insideFilm + resistance + 1 / outsideFilm);
+      fabric += straightThrough * network.straightArea[i];
     } else if (network.behind[i] === ROOM && network.surfaceParts[i].kind !== 'ground') {
       toRoom += network.area[i] / (1 / insideFilm + resistance + 1 / insideFilm);
     }

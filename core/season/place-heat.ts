@@ -12,9 +12,10 @@ import {
 } from '../heat/index.ts';
 import type { Drive, HeatState, Network } from '../heat/index.ts';
 import type { SiteYear } from './site-year.ts';
-import { roomMoistureExcess } from './surroundings.ts';
+import { moistureExcess } from './surroundings.ts';
 import { lampOn } from './lamps.ts';
 import { lightUnderSnow, placeSchedules } from './schedules.ts';
+import type { Schedules } from './schedules.ts';
 import type { LampRun } from './lamps.ts';
 import type { PlaceLight } from './place-light.ts';
 
@@ -22,21 +23,12 @@ import type { PlaceLight } from './place-light.ts';
 export type StepListener = (index: number, drive: Drive, state: HeatState) => void;
 
 /** A place made ready to run: network, lamps, sun and the schedules of its covers, in weather-year order. */
-export interface PlaceRun {
+export interface PlaceRun extends Schedules {
   readonly network: Network;
   readonly lamps: readonly LampRun[];
   readonly lampFlags: readonly Uint8Array[];
   readonly light: PlaceLight;
   readonly room: Float64Array | null;
-  /** 1 in steps in which the cover is drawn, the door open, the fan running, snow lying; null where there is none. */
-  readonly screenClosed: Uint8Array | null;
-  readonly curtainClosed: Uint8Array | null;
-  readonly fleeceLaid: Uint8Array | null;
-  readonly doorOpen: Uint8Array | null;
-  readonly circulating: Uint8Array | null;
-  readonly snowDepth: Float64Array | null;
-  /** For each heater 1 in steps in which its set points hold; null where they hold all day. */
-  readonly heaterOn: readonly (Uint8Array | null)[];
   readonly wetness: number;
 }
 
@@ -69,7 +61,8 @@ export function setDrive(drive: Drive, run: PlaceRun, year: SiteYear, k: number,
   drive.humidity = year.humidity[k];
   drive.room = run.room === null ? drive.outdoor : run.room[k];
   drive.deepGround = year.deepGround[Math.floor((k * clock.stepMinutes) / 1440)];
-  drive.roomHumidity = run.room === null ? drive.humidity : roomHumidity(drive, year.pressure);
+  drive.roomHumidity =
+    run.room === null ? drive.humidity : roomHumidity(drive, clock.dayMean[k], year.pressure);
   drive.snowDepth = run.snowDepth === null ? 0 : run.snowDepth[k];
   for (let i = 0; i < light.sunOnSurface.length; i++) drive.sunOnSurface[i] = light.sunOnSurface[i][k];
   const clear = drive.snowDepth > 0 ? lightUnderSnow(drive.snowDepth, light.snowShare) : 1;
@@ -109,13 +102,13 @@ function shade(drive: Drive, share: number): void {
 }
 
 /** Humidity of a room: outdoors plus what people add, never above saturation; the last temperature's saturation is kept. */
-function roomHumidity(drive: Drive, pressure: number): number {
+function roomHumidity(drive: Drive, outdoorMean: number, pressure: number): number {
   if (drive.room !== saturated.temperature || pressure !== saturated.pressure) {
     saturated.temperature = drive.room;
     saturated.pressure = pressure;
     saturated.ratio = saturationRatio(drive.room, pressure);
   }
-  return Math.min(drive.humidity + roomMoistureExcess, saturated.ratio);
+  return Math.min(drive.humidity + moistureExcess(outdoorMean), saturated.ratio);
 }
 
 const saturated = { temperature: NaN, pressure: NaN, ratio: NaN };

@@ -1,7 +1,6 @@
 import type { Place } from '../plan/schema.ts';
 import type { Screen } from '../plan/equipment.ts';
 import { minutesOf } from '../plan/fields.ts';
-import type { PlaceRun } from './place-heat.ts';
 import { dayOfMonthDay, within } from './calendar.ts';
 import type { SiteYear } from './site-year.ts';
 
@@ -22,10 +21,18 @@ export function lightUnderSnow(depth: number, share: number): number {
   return 1 - share * (1 - Math.exp(-depth / snowDepthOfLight));
 }
 
-type Schedules = Pick<
-  PlaceRun,
-  'screenClosed' | 'curtainClosed' | 'fleeceLaid' | 'doorOpen' | 'circulating' | 'snowDepth' | 'heaterOn'
->;
+/** When covers, doors and devices of a place are in use, for each step of a year or a night. */
+export interface Schedules {
+  /** 1 in steps in which the cover is drawn, the door open, the fan running, snow lying; null where there is none. */
+  readonly screenClosed: Uint8Array | null;
+  readonly curtainClosed: Uint8Array | null;
+  readonly fleeceLaid: Uint8Array | null;
+  readonly doorOpen: Uint8Array | null;
+  readonly circulating: Uint8Array | null;
+  readonly snowDepth: Float64Array | null;
+  /** For each heater 1 in steps in which its set points hold; null where they hold all day. */
+  readonly heaterOn: readonly (Uint8Array | null)[];
+}
 
 /** When covers are drawn, doors open, fans and heaters run and snow lies, for each step of a year or a night. */
 export function placeSchedules(place: Place, year: SiteYear): Schedules {

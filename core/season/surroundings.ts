@@ -18,8 +18,13 @@ export function humidityRatios(steps: OutdoorSteps): Float64Array {
   return ratios;
 }
 
-/** Indoor moisture excess over outdoors [kg kg⁻¹]: about 2.5 g m⁻³ in a dwelling (ISO 13788 class 2, from memory). */
-export const roomMoistureExcess = 0.002;
+/** Indoor moisture excess over outdoors on a day at 0 °C or colder [kg kg⁻¹]: near 4 g m⁻³, a lived-in dwelling (ISO 13788 class 2, from memory). */
+const winterExcess = 0.003;
+
+/** Excess at a 24-h mean outdoors [°C]: falls straight to nothing at 20 °C, when windows stand open (ISO 13788 annex A). */
+export function moistureExcess(outdoorMean: number): number {
+  return winterExcess * Math.min(1, Math.max(0, (20 - outdoorMean) / 20));
+}
 
 /**
  * Room temperature of each step [°C]; null where the place stands in no room.

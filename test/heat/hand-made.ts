@@ -34,6 +34,7 @@ export const noSurfaces = (): Surfaces => ({
   roughness: none(),
   resistanceOpen: none(),
   resistanceClosed: none(),
+  straightArea: none(),
   wholeResistance: none(),
   solarAbsorptance: none(),
   solarInner: none(),

@@ -9,7 +9,7 @@ import {
   waterOf,
   weatherFromPlan,
 } from '../../core/index.ts';
-import type { Place, Plan, SeasonCache, WeatherYear } from '../../core/index.ts';
+import type { Heater, Place, Plan, SeasonCache, WeatherYear } from '../../core/index.ts';
 import { planOf, tent } from '../support/plans.ts';
 import { firstDifference, firstNotFinite } from './difference.ts';
 
@@ -37,6 +37,10 @@ const two: Plan = {
   places: [plan.places[0], plan.places[2]],
   lots: plan.lots.filter((lot) => [plan.places[0].id, plan.places[2].id].includes(lot.place)),
 };
+
+/** A heater set to 8 °C, with changes. */
+const fanHeater = (changes: Partial<Heater>) =>
+  heaterOf({ id: 'h', name: 'H', kind: 'fan', power: 1000, setPointDay: 8, setPointNight: 8, ...changes });
 
 /** The same year with all air temperatures shifted [K]; the dew point stays at or below the air. */
 function shifted(kelvin: number): WeatherYear {
@@ -97,6 +101,17 @@ describe('the same plan', () => {
     ['growing area', { growingArea: 0.3 }],
     ['dirt', { dirtShare: 0.3 }],
     ['wall reflectance', { wallReflectance: 0.1 }],
+    ['second skin', { secondSkin: { covering: 'polythene', gap: 0.03 } }],
+    ['shady side', { shadySide: 'insulated-panel' }],
+    ['edge insulation', { edgeInsulation: { thickness: 0.05, depth: 0.5 } }],
+    ['ground', { ground: 'wet' }],
+    ['standing', { standing: 'ground' }],
+    ['snow', { snow: 'left' }],
+    ['door', { door: { area: 1.6, height: 2, from: '09:00', to: '17:00', above: null } }],
+    ['circulation fan', { circulation: { watts: 20, airSpeed: 0.5, runs: 'night' } }],
+    ['curtain', { curtain: screenOf({ covering: 'woven-screen', closedWhen: 'night' }) }],
+    ['heater with hours', { heaters: [fanHeater({ hours: { from: '16:00', to: '08:00' }, frostWatch: 1 })] }],
+    ['heat pump', { heaters: [fanHeater({ kind: 'heat-pump', coefficientAt7: 4 })] }],
   ];
   it.each(changes)(
     'with another %s gives the same from a cache that knows the old one as afresh',
@@ -107,8 +122,15 @@ describe('the same plan', () => {
   );
 });
 
+describe('another mould rule', () => {
+  it('gives its own hours from a cache that knows the old one', () => {
+    const next: Plan = { ...two, mouldRule: 'wet-night' };
+    expect(firstDifference(runSeason(next, weather, shared), runSeason(next, weather, fresh()))).toBeNull();
+  });
+});
+
 describe('every kind of floor', () => {
-  it.each(['soil', 'slab', 'gravel', 'raised'] as const)(
+  it.each(['soil', 'slab', 'insulated-slab', 'gravel', 'raised'] as const)(
     '%s gives finite numbers under every place',
     (floor) => {
       const run = runSeason({ ...edited((place) => ({ ...place, floor })), lots: [] }, weather, shared);

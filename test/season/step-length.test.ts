@@ -1,7 +1,7 @@
 /**
  * What the length of the step does. Asked: half the step changes a season's heating by less than 1 % and any night
- * minimum by less than 0.1 K. Reached with 7.5 min against the season's 15 min on the demonstration plan: 0.07 % and
- * at most 0.06 K (the tunnel, a clear night in August; 0.016 K in the median).
+ * minimum by less than 0.1 K. Reached with 7.5 min against the season's 15 min on the demonstration plan: 0.085 % and
+ * at most 0.06 K (leaves in the tunnel).
  */
 import { describe, expect, it } from 'vitest';
 import { demonstrationPlan, weatherFromPlan } from '../../core/index.ts';

@@ -56,7 +56,7 @@ export const lamps = fc
     fc.record({
       technology: fc.constantFrom(...lampTechnologies.map((each) => each.id)),
       /** Electricity of all of them a square metre of floor [W m⁻²]. */
-      density: fc.constantFrom(30, 150, 400),
+      density: fc.constantFrom(20, 60, 150),
       efficacy: between(0.5, 3),
       count: fc.constantFrom(1, 2, 6),
       height: between(0.05, 0.3),

@@ -13,10 +13,20 @@ export function airDensity(temperature: number, pressure: number): number {
   return pressure / (dryAirConstant * (temperature + 273.15));
 }
 
-/** Saturation humidity ratio [kg kg⁻¹] over water by the Magnus form (Alduchov & Eskridge 1996), −45…60 °C. */
+/**
+ * Saturation humidity ratio [kg kg⁻¹] over water by the Magnus form (Alduchov & Eskridge 1996), −45…60 °C; beyond
+ * 81 °C, where vapour would be half the air, it stays there.
+ */
 export function saturationRatio(temperature: number, pressure: number): number {
-  const vapour = 610.94 * Math.exp((17.625 * temperature) / (temperature + 243.04));
+  const magnus = 610.94 * Math.exp((17.625 * temperature) / (temperature + 243.04));
+  const vapour = Math.min(magnus, pressure / 2);
   return (0.621945 * vapour) / (pressure - vapour);
+}
+
+/** Slope of `saturationRatio` with temperature [K⁻¹], given the ratio there (derivative of the Magnus form). */
+export function saturationSlope(temperature: number, ratio: number): number {
+  const from = temperature + 243.04;
+  return (ratio * (1 + ratio / 0.621945) * 17.625 * 243.04) / (from * from);
 }
 
 /** Dew point [°C] of a humidity ratio [kg kg⁻¹]: the inverse of `saturationRatio`. */

@@ -69,7 +69,7 @@ export interface ContentLinks {
 export function contentLinks(place: Place, fabric: Enclosure, radiating: readonly number[]): ContentLinks {
   const area = place.growingArea;
   const onGround = standsOnGround(fabric);
-  const stirred = place.circulation?.airSpeed ?? 0;
+  const stirred = place.circulation?.runs === 'always' ? place.circulation.airSpeed : 0;
   const leaf = 2 * Math.max(leafConvection, leafBoundary(stirred)) * leafCover * area;
   const canopy = (fixed: Float64Array, air: number) => {
     link(fixed, LEAF, air, leaf);

@@ -46,10 +46,13 @@ export function proportionalOpening(
 
 const flows = { outdoor: 0, room: 0 };
 
+/** Rounds of the search for the temperature at which all openings agree with what they let in: to 1e-9 of its range. */
+const rounds = 32;
+
 /**
- * Opens vents and runs the fan where the air is above their opening temperature; changes the solved
- * temperatures and the one-watt response, and returns the mass flows drawn from outdoors and from the room
- * [kg s⁻¹] (one object, refilled each step).
+ * Opens vents and runs the fan where the air is above their opening temperature, all of them by the one
+ * temperature they end at; changes the solved temperatures and the one-watt response, and returns the mass flows
+ * drawn from outdoors and from the room [kg s⁻¹] (one object, refilled each step).
  */
 export function openVents(
   network: Network,
@@ -57,52 +60,74 @@ export function openVents(
   drive: Drive,
   density: number,
 ): { readonly outdoor: number; readonly room: number } {
-  const outside = network.leakageFromRoom ? drive.room : drive.outdoor;
-  const wind = network.leakageFromRoom ? 0 : drive.wind * network.windShare;
   state.vent = 0;
   state.fan = 0;
   flows.outdoor = flows.room = 0;
+  const fan = drive.powered ? network.fan : null;
+  if (fan !== null && fan.leastSpeed > 0) draw(network, state, drive, density, fan.leastSpeed);
+  let opensAt = fan === null ? Infinity : fan.onAt;
+  for (let v = 0; v < network.vents.length; v++) opensAt = Math.min(opensAt, network.vents[v].openAt);
+  if (!(state.right[AIR] > opensAt)) return flows;
+  const outside = network.leakageFromRoom ? drive.room : drive.outdoor;
+  const wind = network.leakageFromRoom ? 0 : drive.wind * network.windShare;
+  const difference = Math.max(1, state.temperature[AIR] - outside);
+  const free = state.right[AIR];
+  const drawn = fan !== null && fan.fromRoom ? drive.room : drive.outdoor;
+  const fanMost = fan === null ? 0 : ((density * fan.flow) / 3600) * (1 - fan.leastSpeed) * airHeat;
+  const response = airResponse(state, network.size)[AIR];
+  let low = Math.min(free, outside, drawn);
+  let high = free;
+  for (let round = 0; round < rounds; round++) {
+    const air = (low + high) / 2;
+    let conductance = 0;
+    let heat = 0;
+    for (let v = 0; v < network.vents.length; v++) {
+      const vent = network.vents[v];
+      const most = density * airHeat * ventFlow(vent.area, vent.height, difference, wind);
+      conductance += most * share(air, vent.openAt, vent.band);
+      heat += most * share(air, vent.openAt, vent.band) * outside;
+    }
+    if (fan !== null) {
+      conductance += fanMost * share(air, fan.onAt, fan.band);
+      heat += fanMost * share(air, fan.onAt, fan.band) * drawn;
+    }
+    if ((free + response * heat) / (1 + response * conductance) > air) low = air;
+    else high = air;
+  }
+  const air = (low + high) / 2;
   let whole = 0;
   for (let v = 0; v < network.vents.length; v++) {
     const vent = network.vents[v];
+    const opening = share(air, vent.openAt, vent.band);
+    const flow = density * ventFlow(vent.area, vent.height, difference, wind) * opening;
     whole += vent.area;
-    if (!(state.right[AIR] > vent.openAt)) continue;
-    const difference = Math.max(1, state.temperature[AIR] - outside);
-    const most = density * ventFlow(vent.area, vent.height, difference, wind);
-    const opening = exchange(state, network.size, most * airHeat, outside, vent.openAt, vent.band);
     state.vent += opening * vent.area;
-    if (network.leakageFromRoom) flows.room += most * opening;
-    else flows.outdoor += most * opening;
+    if (flow <= 0) continue;
+    always(state, network.size, flow * airHeat, outside);
+    if (network.leakageFromRoom) flows.room += flow;
+    else flows.outdoor += flow;
   }
   if (whole > 0) state.vent /= whole;
-  const { fan } = network;
-  if (drive.powered && fan !== null) {
-    const drawn = fan.fromRoom ? drive.room : drive.outdoor;
-    const most = (density * fan.flow) / 3600;
-    if (fan.leastSpeed > 0) always(state, network.size, most * airHeat * fan.leastSpeed, drawn);
-    const rest = most * (1 - fan.leastSpeed) * airHeat;
-    const above = rest > 0 ? exchange(state, network.size, rest, drawn, fan.onAt, fan.band) : 0;
-    state.fan = fan.leastSpeed + (1 - fan.leastSpeed) * above;
-    if (fan.fromRoom) flows.room += most * state.fan;
-    else flows.outdoor += most * state.fan;
+  if (fan !== null) {
+    draw(network, state, drive, density, (1 - fan.leastSpeed) * share(air, fan.onAt, fan.band));
   }
   return flows;
 }
 
-/** Applies a proportional exchange by the Sherman–Morrison update of the air node; returns the opening 0–1. */
-function exchange(
-  state: HeatState,
-  size: number,
-  most: number,
-  outside: number,
-  openAt: number,
-  band: number,
-): number {
-  if (!(state.right[AIR] > openAt)) return 0;
-  const response = airResponse(state, size)[AIR];
-  const opening = proportionalOpening(state.right[AIR], response, most, outside, openAt, band);
-  if (opening > 0) always(state, size, most * opening, outside);
-  return opening;
+/** Opening 0–1 of a device that begins at `from` and is open whole `band` above. */
+function share(air: number, from: number, band: number): number {
+  return Math.min(1, Math.max(0, (air - from) / band));
+}
+
+/** Runs the fan `more` of its full speed faster. */
+function draw(network: Network, state: HeatState, drive: Drive, density: number, more: number): void {
+  const { fan } = network;
+  if (fan === null || more <= 0) return;
+  const flow = ((density * fan.flow) / 3600) * more;
+  always(state, network.size, flow * airHeat, fan.fromRoom ? drive.room : drive.outdoor);
+  state.fan += more;
+  if (fan.fromRoom) flows.room += flow;
+  else flows.outdoor += flow;
 }
 
 /** Exchanges `conductance` [W K⁻¹] with air at `outside` [°C] through the whole step. */
@@ -147,7 +172,11 @@ export function holdTemperature(network: Network, state: HeatState, drive: Drive
     state.heaterPower[h] = power;
     burnt.vapour += power * heater.vapour;
     burnt.carbonDioxide += power * heater.carbonDioxide;
-    if (state.right[node] < target - 0.05) state.short = true;
+  }
+  for (let h = 0; h < heaters.length; h++) {
+    const atLimit = state.heaterPower[h] >= heaters[h].power;
+    const node = heaters[h].mat ? POTS : AIR;
+    if (atLimit && state.right[node] < targetOf(heaters[h], drive, h) - 0.05) state.short = true;
   }
   return burnt;
 }

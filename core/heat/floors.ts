@@ -32,6 +32,9 @@ const undisturbedDepth = 1;
 const footing = 0.1;
 const boardConductivity = 0.036;
 
+/** Share of a floor's resistance that slices may make up; in a small place, whose edge is near, they conduct more than flat soil would. */
+const mostInSlices = 0.9;
+
 /** Share of a floor that is wet all winter: earth, paving, gravel (estimates, no source); times the ground's moisture. */
 const wetShares = { soil: 0.3, slab: 0.03, 'insulated-slab': 0.03, gravel: 0.1 } as const;
 const moistures = { dry: 0.2, moist: 1, wet: 2 } as const;
@@ -61,11 +64,16 @@ export function floorBuild(place: Place, fabric: Enclosure): FloorBuild {
     const capacity = (topping.thickness / 2) * topping.capacity;
     layers.push({ resistance: half, capacity }, { resistance: half + topping.insulation, capacity });
   }
-  for (const depth of topping === null ? soilSlices : soilSlices.slice(1)) {
-    layers.push({ resistance: depth / soil.conductivity, capacity: depth * soil.capacity });
-  }
   const insulation = topping?.insulation ?? 0;
   const transmittance = groundTransmittance(place, fabric, soil.ground, insulation);
+  const above = layers.reduce((sum, layer) => sum + layer.resistance, 0);
+  const depths = topping === null ? soilSlices : soilSlices.slice(1);
+  const soilWhole = depths.reduce((sum, depth) => sum + depth, 0) / soil.conductivity;
+  const room = mostInSlices * (1 / transmittance - 0.17) - above;
+  const pressed = Math.min(1, Math.max(0.1, room / soilWhole));
+  for (const depth of depths) {
+    layers.push({ resistance: (pressed * depth) / soil.conductivity, capacity: depth * soil.capacity });
+  }
   const inLayers = layers.reduce((sum, layer) => sum + layer.resistance, 0);
   const last = layers[layers.length - 1].resistance / 2;
   const rest = Math.max(last, 1 / transmittance - 0.17 - inLayers + last);

@@ -56,6 +56,12 @@ export interface HeatState {
   readonly condensation: Float64Array;
   /** Condensation on leaves in the last step [W]. */
   leafCondensation: number;
+  /** How latent heat of faces, leaves and mix falls with their own temperature [W K⁻¹], so that dew and wet faces settle within a step. */
+  readonly latentSlope: Float64Array;
+  leafSlope: number;
+  mixSlope: number;
+  /** Latent heat each face took up in the last step [W]; negative where it evaporated. */
+  readonly latentHeat: Float64Array;
   /** Humidity ratio of the inside air, and that at saturation [kg kg⁻¹]. */
   humidity: number;
   saturation: number;
@@ -115,6 +121,10 @@ export function initialState(network: Network, temperature: number, humidity: nu
     layer: new Float64Array(layers).fill(temperature),
     condensation: surfaceArray(),
     leafCondensation: 0,
+    latentSlope: surfaceArray(),
+    leafSlope: 0,
+    mixSlope: 0,
+    latentHeat: surfaceArray(),
     humidity,
     saturation: saturationRatio(temperature, network.pressure),
     carbonDioxide: outdoorCarbonDioxide,

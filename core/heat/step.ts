@@ -28,7 +28,6 @@ export function stepHeat(network: Network, state: HeatState, drive: Drive): void
     matrix[row + i] += store;
     right[i] = store * temperature[i];
   }
-  const latent = wetFaces(network, state) + state.evaporation;
   addSurfaces(network, state, drive, radiantInside);
   addRoom(network, state, drive, radiantInside);
   const density = airDensity(temperature[AIR], network.pressure);
@@ -36,8 +35,12 @@ export function stepHeat(network: Network, state: HeatState, drive: Drive): void
   const leakFlow = leakage(network, state, drive, density, leakTo);
   matrix[AIR * n + AIR] += leakFlow * airHeat;
   right[AIR] += leakFlow * airHeat * leakTo + drive.lampAir;
-  right[LEAF] += drive.sunLeaf + drive.lampLeaf + state.leafCondensation;
-  right[POTS] += drive.sunPots + drive.lampPots - state.evaporation;
+  const leafBefore = temperature[LEAF];
+  const potsBefore = temperature[POTS];
+  matrix[LEAF * n + LEAF] += state.leafSlope;
+  right[LEAF] += drive.sunLeaf + drive.lampLeaf + state.leafCondensation + state.leafSlope * leafBefore;
+  matrix[POTS * n + POTS] += state.mixSlope;
+  right[POTS] += drive.sunPots + drive.lampPots - state.evaporation + state.mixSlope * potsBefore;
   if (size > FLEECE) right[FLEECE] += drive.onFleece;
   factor(matrix, size);
   solve(matrix, right, size);
@@ -47,14 +50,16 @@ export function stepHeat(network: Network, state: HeatState, drive: Drive): void
   for (let i = 0; i < size; i++) temperature[i] = right[i];
   readSurfaces(network, state, drive);
   const air = temperature[AIR];
-  let condensed = state.leafCondensation;
-  for (let i = 0; i < network.surfaceCount; i++) condensed += state.condensation[i];
+  let latent =
+    state.evaporation +
+    state.mixSlope * (temperature[POTS] - potsBefore) -
+    (state.leafCondensation - state.leafSlope * (temperature[LEAF] - leafBefore));
+  for (let i = 0; i < network.surfaceCount; i++) latent -= state.latentHeat[i];
   state.airHeat =
     leakFlow * airHeat * (air - leakTo) +
     flows.outdoor * airHeat * (air - drive.outdoor) +
     flows.room * airHeat * (air - drive.room) +
-    latent -
-    condensed;
+    latent;
   const roomAir = drive.curtainClosed ? network.roomAirClosed : network.roomAir;
   const roomRadiant = drive.curtainClosed ? network.roomRadiantClosed : network.roomRadiant;
   state.roomHeat =
@@ -62,13 +67,6 @@ export function stepHeat(network: Network, state: HeatState, drive: Drive): void
   const fromOutdoors = flows.outdoor + (network.leakageFromRoom ? 0 : leakFlow);
   const fromRoom = flows.room + (network.leakageFromRoom ? leakFlow : 0) + roomAir / airHeat;
   stepVapour(network, state, drive, fromOutdoors, fromRoom, burnt);
-}
-
-/** Takes the heat of evaporation out of the faces that were wet and returns it [W]; it enters as a source like condensation, of the other sign. */
-function wetFaces(network: Network, state: HeatState): number {
-  let sum = 0;
-  for (let i = 0; i < network.surfaceCount; i++) sum += state.faceEvaporation[i];
-  return sum;
 }
 
 /** Air let in through gaps and by an open door [kg s⁻¹]. */

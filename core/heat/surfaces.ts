@@ -14,6 +14,9 @@ const roomConvection = 2.5;
  */
 const wetPasses = 0.5;
 
+/** Condensation at which the whole film counts as wet [W m⁻²]; below it only a part of it (estimate, no source). */
+const wholeFilm = 4;
+
 /** Conductivity of snow on a roof [W m⁻¹ K⁻¹]: fresh 0.1 (de Vries list), settling upwards; and its reflectance for the sun. */
 const snowConductivity = 0.15;
 const snowReflectance = 0.8;
@@ -43,7 +46,7 @@ export function windConvection(wind: number): number {
  * @param roughness 1 for glass and film, 1.6 for boards, render and brick
  */
 export function outerConvection(forced: number, difference: number, roughness: number): number {
-  const natural = 1.31 * Math.cbrt(Math.abs(difference));
+  const natural = 1.31 * Math.cbrt(Math.max(0.1, Math.abs(difference)));
   return natural + roughness * (Math.sqrt(natural * natural + forced * forced) - natural);
 }
 
@@ -91,10 +94,11 @@ export function addSurfaces(network: Network, state: HeatState, drive: Drive, ra
     const toAir = convection * network.area[i];
     const toStar = radiantInside * (radiant[i] - straight);
     const toPots = network.toPots[i];
-    const sum = conductance + toAir + toStar + toPots;
+    const sum = conductance + toAir + toStar + toPots + state.latentSlope[i];
     source +=
       state.condensation[i] -
       state.faceEvaporation[i] +
+      state.latentSlope[i] * state.face[i] +
       network.floorShare[i] * drive.sunFloor +
       network.solarInner[i] * network.area[i] * drive.sunOnSurface[i] +
       network.wallShare[i] * drive.sunWall;
@@ -175,7 +179,8 @@ function passes(network: Network, state: HeatState, drive: Drive, through: numbe
   if (through <= 0) return 0;
   state.passing[i] = state.passingTo[i] = 0;
   if (network.holdsSnow[i] === 1 && drive.snowDepth > 0) return 0;
-  const open = state.condensation[i] > 0 ? through * wetPasses : through;
+  const wet = Math.min(1, state.condensation[i] / (wholeFilm * network.area[i]));
+  const open = through * (1 - (1 - wetPasses) * wet);
   const { matrix, right } = state;
   const star = state.temperature[STAR];
   let gain: number;
@@ -210,6 +215,8 @@ export function readSurfaces(network: Network, state: HeatState, drive: Drive): 
         network.toPots[i] * temperature[POTS] +
         state.source[i]) /
       state.sum[i];
+    state.latentHeat[i] =
+      state.condensation[i] - state.faceEvaporation[i] - state.latentSlope[i] * (face - state.face[i]);
     state.face[i] = face;
     let last = face;
     const from = network.layerFrom[i];

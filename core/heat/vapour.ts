@@ -9,6 +9,7 @@ import {
   latentHeat,
   outdoorCarbonDioxide,
   saturationRatio,
+  saturationSlope,
 } from './air.ts';
 
 /** Convective coefficient over moist mix and floors [W m⁻² K⁻¹] used with the Lewis relation (still air inside; ASHRAE ch. 6). */
@@ -20,8 +21,8 @@ const partsByVolume = 28.96 / 44.01;
 /**
  * Water-vapour balance of the inside air over one step, implicit in the humidity ratio: evaporation from moist
  * mix and wet floors, vapour from burnt fuel, exchange with outdoors and room, condensation on faces and leaves
- * below the dew point (mass transfer by the Lewis relation h/cp). Sets condensation and evaporation [W] for the
- * next step, and carries the carbon dioxide of flames along with the air.
+ * below the dew point (mass transfer by the Lewis relation h/cp). Sets condensation and evaporation [W] and how
+ * they fall with the face's own temperature for the next step, and carries the carbon dioxide of flames along with the air.
  */
 export function stepVapour(
   network: Network,
@@ -66,22 +67,31 @@ export function stepVapour(
   const humidity = Math.min(gain / loss, state.saturation);
   state.humidity = humidity;
   state.evaporation = mixRatio > before ? evaporating * Math.max(0, mixRatio - humidity) * latentHeat : 0;
+  state.mixSlope =
+    state.evaporation > 0 ? evaporating * latentHeat * saturationSlope(state.temperature[POTS], mixRatio) : 0;
   const dew = dewPointOfRatio(humidity, pressure);
   state.condensing = false;
   for (let i = 0; i < network.surfaceCount; i++) {
-    state.condensation[i] = state.faceEvaporation[i] = 0;
+    state.condensation[i] = state.faceEvaporation[i] = state.latentSlope[i] = 0;
     const wet = network.wetFace[i];
     if (state.face[i] < dew) {
-      const excess = humidity - saturationRatio(state.face[i], pressure);
-      state.condensation[i] = (state.toAir[i] / airHeat) * Math.max(0, excess) * latentHeat;
+      const ratio = saturationRatio(state.face[i], pressure);
+      const transfer = (state.toAir[i] / airHeat) * latentHeat;
+      state.condensation[i] = transfer * Math.max(0, humidity - ratio);
+      state.latentSlope[i] = transfer * saturationSlope(state.face[i], ratio);
       state.condensing ||= network.layerCount[i] === 0;
     } else if (wet > 0) {
-      const lack = saturationRatio(state.face[i], pressure) - humidity;
-      state.faceEvaporation[i] = ((wet * mixConvection) / airHeat) * Math.max(0, lack) * latentHeat;
+      const ratio = saturationRatio(state.face[i], pressure);
+      const transfer = ((wet * mixConvection) / airHeat) * latentHeat;
+      state.faceEvaporation[i] = transfer * Math.max(0, ratio - humidity);
+      state.latentSlope[i] = transfer * saturationSlope(state.face[i], ratio);
     }
   }
   state.leafWet = state.temperature[LEAF] < dew;
   state.leafCondensation = state.leafWet ? leafTransfer * Math.max(0, humidity - leafRatio) * latentHeat : 0;
+  state.leafSlope = state.leafWet
+    ? leafTransfer * latentHeat * saturationSlope(state.temperature[LEAF], leafRatio)
+    : 0;
   const held = mass / drive.seconds;
   state.carbonDioxide =
     (held * state.carbonDioxide + flow * outdoorCarbonDioxide + burnt.carbonDioxide * partsByVolume * 1e6) /

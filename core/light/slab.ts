@@ -30,7 +30,8 @@ function plate(r: number, passed: number): PassAndReflect {
 
 /** Two layers one behind the other, outer first, reflections between them summed (D&B ch. 5.3, eq. for two covers). */
 export function stack(outer: PassAndReflect, inner: PassAndReflect): PassAndReflect {
-  const between = 1 / (1 - outer.reflectance * inner.reflectance);
+  const both = outer.reflectance * inner.reflectance;
+  const between = both < 1 ? 1 / (1 - both) : 1;
   return {
     transmittance: outer.transmittance * inner.transmittance * between,
     reflectance: outer.reflectance + outer.transmittance * outer.transmittance * inner.reflectance * between,

@@ -122,6 +122,7 @@ export function runTrace(setting: NightSetting, options: NightRunOptions = {}): 
     drive.powered = options.powerCutAt === undefined || k < options.powerCutAt;
     if (!drive.powered) {
       drive.lampAir = drive.lampLeaf = drive.lampPots = 0;
+      if (night.clock.sunUp[k] === 0) drive.onFleece = 0;
       drive.circulating = false;
     }
     stepHeat(network, state, drive);

@@ -92,7 +92,8 @@ function lyingSnow(year: SiteYear): Float64Array | null {
   const from = dayOfMonthDay(snow.from);
   const to = dayOfMonthDay(snow.to);
   let lying = 0;
-  for (let k = 0; k < clock.n; k++) {
+  for (let index = -clock.n; index < clock.n; index++) {
+    const k = (index + clock.n) % clock.n;
     const day = Math.floor((year.beginMinutes + k * clock.stepMinutes) / 1440) % 365;
     const inSeason = from <= to ? day >= from && day <= to : day >= from || day <= to;
     const mean = clock.dayMean[k];

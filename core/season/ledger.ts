@@ -29,6 +29,9 @@ export class HeatLedger {
   readonly #flow: Float64Array;
   readonly #nodesBefore = new Float64Array(nodeCount);
   readonly #layersBefore: Float64Array;
+  /** Shares of the sun on floors and on walls that no surface takes up, 0 or 1. */
+  readonly #noFloor: number;
+  readonly #noWall: number;
   #residual = 0;
   #exchanged = 0;
   #started = false;
@@ -48,6 +51,8 @@ export class HeatLedger {
     this.#byNight = new Float64Array(this.#names.length * days);
     this.#flow = new Float64Array(this.#names.length);
     this.#layersBefore = new Float64Array(network.layerCapacity.length);
+    this.#noFloor = 1 - network.floorShare.reduce((sum, share) => sum + share, 0);
+    this.#noWall = 1 - network.wallShare.reduce((sum, share) => sum + share, 0);
   }
 
   /**
@@ -86,14 +91,7 @@ export class HeatLedger {
 
   /** Sun meant for floors or walls where a place has none of them [W]. */
   #nowhere(drive: Drive): number {
-    const { floorShare, wallShare } = this.#network;
-    let floor = 0;
-    let wall = 0;
-    for (let i = 0; i < floorShare.length; i++) {
-      floor += floorShare[i];
-      wall += wallShare[i];
-    }
-    return drive.sunFloor * (1 - floor) + drive.sunWall * (1 - wall);
+    return drive.sunFloor * this.#noFloor + drive.sunWall * this.#noWall;
   }
 
   #stored(state: HeatState): number {

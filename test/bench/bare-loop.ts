@@ -1,21 +1,23 @@
 /**
  * The yardstick of the benchmark: a bare loop that does only the network arithmetic of a place, for as many
- * steps, nodes and surfaces. It shares no code with the engine and computes nothing of use.
+ * steps, nodes, surfaces and layers behind them. It shares no code with the engine and computes nothing of use.
  *
  * Its operations are fixed, so that a slow yardstick cannot flatter. Each step, for `size` nodes (N) and
  * `surfaces` surfaces (M), in this order:
  *
  * 1. assembly: N(N+1)/2 elements `a = b + r·c` from two constant matrices (lower triangle, row by row), then
  *    N diagonal elements `a += s`, N right-hand sides `x = s·t`;
- * 2. surfaces: M times 28 multiply-adds and 4 divisions, on six numbers of the surface, added to two diagonal
- *    elements, one off-diagonal element and two right-hand sides;
+ * 2. layers: L times 5 multiply-adds and 3 divisions, folded one into the next; surfaces: M times 28 multiply-adds, 4
+ *    divisions, two cube roots and a square root (convection of both faces), on six numbers of the surface, added to
+ *    two diagonal elements, one off-diagonal element and two right-hand sides;
  * 3. one L·D·Lᵀ factorisation in place: N(N²−1)/6 inner multiply-adds of two products, N divisions;
  * 4. two right-hand sides solved, each forward, by the diagonal and backward: N² multiply-adds and N divisions;
- * 5. N temperatures stored, and one sum over the surfaces of 4 multiply-adds each.
+ * 5. N temperatures stored, and one sum over the surfaces of 4 multiply-adds each; L layers read
+ *    back with 2 multiply-adds and a division.
  *
  * No function is called within a step, nothing is allocated, all numbers lie in typed arrays.
  */
-export function bareLoop(steps: number, size: number, surfaces: number): number {
+export function bareLoop(steps: number, size: number, surfaces: number, layers: number): number {
   const n = size;
   const constant = new Float64Array(n * n);
   const radiant = new Float64Array(n * n);
@@ -33,6 +35,9 @@ export function bareLoop(steps: number, size: number, surfaces: number): number 
   const unit = new Float64Array(n);
   const temperature = new Float64Array(n).fill(10);
   const kept = new Float64Array(surfaces);
+  const layer = new Float64Array(layers).fill(10);
+  const layerTotal = new Float64Array(layers);
+  const layerRight = new Float64Array(layers);
   let check = 0;
   for (let step = 0; step < steps; step++) {
     const outdoor = 5 + (step % 96) * 0.1;
@@ -50,10 +55,22 @@ export function bareLoop(steps: number, size: number, surfaces: number): number 
     let cross = 0;
     let airRight = 0;
     let starRight = 0;
+    let behind = 2;
+    let known = behind * outdoor;
+    for (let k = 0; k < layers; k++) {
+      const total = 3 + behind + 1.5;
+      const right = 3 * layer[k] + known;
+      layerTotal[k] = total;
+      layerRight[k] = right;
+      known = (1.5 * right) / total;
+      behind = (1.5 * (3 + behind)) / total;
+    }
     for (let k = 0; k < surfaces; k++) {
       const at = 6 * k;
       const area = surface[at];
-      const a = surface[at + 1] * r + surface[at + 2];
+      const free = Math.cbrt(0.3 + Math.abs(temperature[0] - outdoor) * surface[at + 1]);
+      const wind = Math.cbrt(0.1 + Math.abs(temperature[1] - outdoor) * surface[at + 1]);
+      const a = surface[at + 1] * r + surface[at + 2] + 0.01 * free + 0.01 * Math.sqrt(wind * wind + 4);
       const b = surface[at + 3] * outdoor + surface[at + 4];
       const c = a * surface[at + 5] + b;
       const film = a + c * 0.5 + b * 0.25;
@@ -104,6 +121,7 @@ export function bareLoop(steps: number, size: number, surfaces: number): number 
         x[i] = sum;
       }
     }
+    for (let k = layers - 1; k >= 0; k--) layer[k] = (layerRight[k] + 1.5 * layer[k]) / layerTotal[k];
     let flow = 0;
     for (let k = 0; k < surfaces; k++)
       flow += kept[k] * (right[0] - outdoor) + surface[6 * k] * (right[1] - outdoor);

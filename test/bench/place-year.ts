@@ -39,9 +39,9 @@ export function placeYearFigures(): Figure[] {
   const bare = plan.places.map(() => [] as number[]);
   for (let round = -warmUps; round < rounds; round++) {
     plan.places.forEach((place, index) => {
-      const { size, surfaceCount } = buildNetwork(place, plan.site, 101325);
+      const { size, surfaceCount, layerCapacity } = buildNetwork(place, plan.site, 101325);
       const wholeTime = timeOf(run(place));
-      const bareTime = timeOf(() => keep(bareLoop(stepsOfYear, size, surfaceCount)));
+      const bareTime = timeOf(() => keep(bareLoop(stepsOfYear, size, surfaceCount, layerCapacity.length)));
       if (round < 0) return;
       whole[index].push(wholeTime);
       bare[index].push(bareTime);

@@ -46,7 +46,11 @@ export class EngineThread {
     }
     const id = (this.#lastId += 1);
     return new Promise((settle, refuse) => {
-      this.#pending.set(id, { settle: settle as Pending['settle'], refuse, onPiece: onPiece as Pending['onPiece'] });
+      this.#pending.set(id, {
+        settle: settle as Pending['settle'],
+        refuse,
+        onPiece: onPiece as Pending['onPiece'],
+      });
       const message: RequestMessage<N> = { kind: 'request', id, name, ask };
       worker.postMessage(message);
     });

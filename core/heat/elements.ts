@@ -118,6 +118,7 @@ export function surfacesFrom(
     roughness: array((element) => element.roughness ?? 1),
     resistanceOpen: layered.outermost(0),
     resistanceClosed: layered.outermost(1),
+    insideEmissivity: array((element) => element.emissivity[1]),
     straightArea: array((element) => element.area * (element.longWave?.[1] ?? 0)),
     wholeResistance: array((element) => element.resistance[1]),
     solarAbsorptance: array((element) => element.solarAbsorptance ?? 0),

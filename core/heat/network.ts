@@ -42,7 +42,8 @@ export interface Surfaces {
   readonly resistanceClosed: Float64Array;
   /** The same from inner to outer face whole, layers included, screen closed: for the handbook sum [m² K W⁻¹]. */
   readonly wholeResistance: Float64Array;
-  /** Area times long-wave transmittance, screen closed: for the handbook sum [m²]. */
+  /** Emissivity of the inner face, and area times long-wave transmittance [m²], screen closed: for the handbook sum. */
+  readonly insideEmissivity: Float64Array;
   readonly straightArea: Float64Array;
   /** Share of the sun falling on the outer face that is taken up there, and at the innermost layer (second pane, lining), 0–1. */
   readonly solarAbsorptance: Float64Array;

@@ -34,6 +34,7 @@ export const noSurfaces = (): Surfaces => ({
   roughness: none(),
   resistanceOpen: none(),
   resistanceClosed: none(),
+  insideEmissivity: none(),
   straightArea: none(),
   wholeResistance: none(),
   solarAbsorptance: none(),

@@ -120,12 +120,12 @@ describe('in deep winter near 54° N (common practice, no source)', () => {
       expect(covered.lots[index].harm.frost, lot.groupId).toBeLessThan(lot.harm.frost);
     });
     for (const lot of bare.lots) {
-      // Reached 19 days of the year for jades: single nights, not a whole winter (a frost counts from the first hour a
-      // leaf is below its limit; with inner faces as grey partners of the leaves the leaves stand at the air's own
-      // temperature, some 0.4 K colder than when they saw one black mean face).
+      // Reached 30 days of the year for jades: clear nights, not a whole winter (a frost counts from the first hour a leaf
+      // is below its limit). With the wind's film as measured at glass, not ISO's twice larger one, an unheated house
+      // on a clear still night ends at or below the air outdoors, as it is known to do.
       const frostDays = lot.frostDose.filter((dose) => dose > 0).length;
       expect(frostDays, lot.groupId).toBeGreaterThan(0);
-      expect(frostDays, lot.groupId).toBeLessThan(21);
+      expect(frostDays, lot.groupId).toBeLessThan(32);
     }
   });
 
@@ -195,7 +195,7 @@ describe('warmth (daytime air; common practice, no source)', () => {
     expect(days(warm.lot, 'slow')).toBe(1);
     expect(mean(warm.lot.growthIndex)).toBeLessThan(mean(mild.lot.growthIndex));
     expect(hot.air).toBeGreaterThan(37);
-    expect(hot.air).toBeLessThan(38);
+    expect(hot.air).toBeLessThan(38.5);
     expect(days(hot.lot, 'resting-heat')).toBe(1);
     expect(days(heldAt('echeveria', 13, 12).lot, 'growing')).toBe(1);
   });

@@ -153,7 +153,7 @@ describe('heaters, step by step', () => {
   });
 });
 
-describe('60 and 40 plans', () => {
+describe('30 and 20 plans', () => {
   it('are not colder and take no more heat where it is 2 K warmer outdoors', { timeout: 3 * minutes }, () => {
     fc.assert(
       fc.property(soundPlans.map(steadyHands).map(noStrife).map(unplanted), (plan) => {
@@ -172,7 +172,7 @@ describe('60 and 40 plans', () => {
           );
         });
       }),
-      { numRuns: 60, seed, endOnFailure: true },
+      { numRuns: 30, seed, endOnFailure: true },
     );
   });
 
@@ -209,7 +209,7 @@ describe('60 and 40 plans', () => {
             );
           });
         }),
-        { numRuns: 40, seed, endOnFailure: true },
+        { numRuns: 20, seed, endOnFailure: true },
       );
     },
   );

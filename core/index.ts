@@ -12,7 +12,7 @@ export { leakages, leakagesFor } from './plan/leakages.ts';
 export type { Leakage } from './plan/leakages.ts';
 export { mouldRule, mouldRules } from './plan/mould.ts';
 export type { MouldRule } from './plan/mould.ts';
-export { fleeceOf, heaterOf, placeOf, screenOf, waterOf } from './plan/parts.ts';
+export { fleeceOf, heaterOf, lampOf, placeOf, screenOf, waterOf } from './plan/parts.ts';
 export type { PlanSite, Site } from './plan/site.ts';
 export type {
   Circulation,
@@ -24,6 +24,9 @@ export type {
   Room,
   Screen,
   SecondSkin,
+  ShadeCloth,
+  Sheer,
+  UpperShelf,
   Vent,
   WaterStore,
 } from './plan/equipment.ts';
@@ -32,6 +35,7 @@ export { demonstrationPlan } from './plan/demonstration.ts';
 export { needsRoom } from './plan/references.ts';
 export { covering, coverings, coveringsFor } from './plan/coverings.ts';
 export type { Covering, CoveringUse } from './plan/coverings.ts';
+export type { Beam, LampControl, LightSource, Photometry } from './plan/lamp.ts';
 export { lampTechnologies, lampTechnology } from './plan/lamps.ts';
 export type { LampTechnology } from './plan/lamps.ts';
 export * from './plan/groups.ts';

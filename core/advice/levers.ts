@@ -1,5 +1,6 @@
 import type { Place } from '../plan/schema.ts';
 import type { Lamp } from '../plan/equipment.ts';
+import { lampOf } from '../plan/parts.ts';
 import { spanHours } from '../cost/index.ts';
 import type { Tariff } from '../plan/schema.ts';
 import type { LeverId, PlanChange } from './result.ts';
@@ -85,7 +86,7 @@ function lampHours(place: Place, lamp: Lamp, index: number, tariff: Tariff, dire
   };
 }
 
-const addedLamp: Omit<Lamp, 'watts'> = {
+const addedLamp: Lamp = lampOf({
   id: 'added',
   name: 'LED panel',
   technology: 'led-white',
@@ -96,10 +97,8 @@ const addedLamp: Omit<Lamp, 'watts'> = {
   width: 0.5,
   on: '07:00',
   off: '19:00',
-  dimming: 1,
-  driver: 'inside',
-  price: 0,
-};
+  watts: 1,
+});
 
 /** Price of a good LED fitting a watt, in the plan's currency (common practice, no source). */
 const lampPricePerWatt = 1.5;

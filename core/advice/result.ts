@@ -1,4 +1,5 @@
 import type { Lamp } from '../plan/equipment.ts';
+import type { BurnRisk, FieldLevel } from '../light/index.ts';
 
 /** A wish: one sentence made of choices. Weeks are day indices of the season. */
 export type Wish =
@@ -74,8 +75,27 @@ export interface LampOption {
   readonly lamps: readonly Lamp[];
 }
 
+/**
+ * How options are set side by side: as they are given; every option's watts scaled until the lamps' daily light
+ * on the area is the first lit option's; or until the watts of all lamps are the first lit option's.
+ */
+export type LampView = 'as-given' | 'equal-light' | 'equal-watts';
+
+/** One calendar month of the winter half-year. */
+export interface LampMonth {
+  /** 1 January … 12 December. */
+  readonly month: number;
+  readonly kwh: number;
+  readonly cost: number;
+  readonly heaterCost: number;
+}
+
 export interface LampComparison {
   readonly name: string;
+  /** The lamps as they were run: scaled where the view asks for it. */
+  readonly lamps: readonly Lamp[];
+  /** What watts and light were multiplied by for the view; 1 as given. */
+  readonly scale: number;
   readonly watts: number;
   readonly average: number;
   readonly least: number;
@@ -90,6 +110,17 @@ export interface LampComparison {
   readonly costWinter: number;
   readonly heaterCostWinter: number;
   readonly costPerMole: number;
+  /** The winter's months in order, and the dearest of them all running. */
+  readonly months: readonly LampMonth[];
+  /** Heat given by heaters in winter [kWh]. */
+  readonly heaterKwhWinter: number;
+  /** Purchase price worn off by the hours burnt in a winter: price × hours ÷ life. */
+  readonly wearWinter: number;
+  /** Daily light of daylight and lamps together, mean of the winter [mol m⁻² d⁻¹]. */
+  readonly dailyLightWithDay: number;
+  /** Hottest leaf of the winter [°C]. */
+  readonly leafMost: number;
+  readonly burn: BurnRisk;
   /** Years to repay the dearer purchase against the first option; null where it never does. */
   readonly yearsToRepay: number | null;
   /** Change of the winter's mean daytime air, and of its mean nightly least, against the first option [K]. */
@@ -108,4 +139,49 @@ export interface LampComparison {
   readonly rows: number;
   readonly areaLength: number;
   readonly areaWidth: number;
+  /** The light of each level of plants, the lower one first. */
+  readonly levels: readonly FieldLevel[];
+}
+
+/** One point of the chart of daily light against cost. */
+export interface LampChartPoint {
+  readonly height: number;
+  readonly dimming: number;
+  /** Mean over the growing area [mol m⁻² d⁻¹], and the lamps' electricity in a month of 30 days. */
+  readonly dailyLight: number;
+  readonly evenness: number;
+  readonly kwhMonth: number;
+  readonly costMonth: number;
+}
+
+/** A placing of a lamp's hours, run through the season. Costs and energies are of the whole season. */
+export interface LampPlacing {
+  readonly on: string;
+  readonly off: string;
+  readonly second: { readonly on: string; readonly off: string } | null;
+  readonly lampKwh: number;
+  readonly lampCost: number;
+  readonly heaterKwh: number;
+  readonly heaterCost: number;
+  /** Lamps, heaters and fans together, and what that saves against the hours as they are (negative: costs more). */
+  readonly cost: number;
+  readonly saves: number;
+  readonly savesKwh: number;
+  /** Longest day of the plants in winter [h]. */
+  readonly longestDay: number;
+  /** Lots whose winter states change: days growing more (positive) or fewer. */
+  readonly lots: readonly { readonly lotId: string; readonly growingDays: number }[];
+  /** Why it is not proposed though cheaper; null where nothing speaks against it. */
+  readonly against: string | null;
+}
+
+export interface LampPlacings {
+  readonly placeId: string;
+  readonly lampId: string;
+  readonly hours: number;
+  readonly now: LampPlacing;
+  /** Cheapest first, those with something against them last. */
+  readonly placings: readonly LampPlacing[];
+  /** The cheapest that saves and has nothing against it; null where the hours as they are do best. */
+  readonly proposed: LampPlacing | null;
 }

@@ -28,6 +28,8 @@ export {
   ppfdOfLux,
   sunLuxPerMicromole,
 } from './daily-light.ts';
+export type { FieldLevel } from './field-level.ts';
+export type { BurnRisk } from './burn.ts';
 export { lampField } from './lamp-field.ts';
 export type { FieldOptions, LampArray, LampField, Reflectances } from './lamp-field.ts';
 export { areaOfRectangle, cornerFactor, parallelFactor, pointFactor, rectangleAt } from './rectangles.ts';

@@ -9,7 +9,8 @@ export interface Figure {
 }
 
 /** What a covering is put to: the plan's fields accept only the fitting uses (see `coveringsFor`). */
-export type CoveringUse = 'glazing' | 'film' | 'lining' | 'screen' | 'fleece' | 'fabric' | 'wall' | 'open';
+export type CoveringUse =
+  'glazing' | 'film' | 'lining' | 'screen' | 'fleece' | 'fabric' | 'wall' | 'open' | 'shade' | 'sheer';
 
 /**
  * How a covering treats the sun.

@@ -1,6 +1,9 @@
 import * as v from 'valibot';
 import { clockTime, identifier, monthDay, quantity, words } from './fields.ts';
 
+export { lampSchema } from './lamp.ts';
+export type { Lamp } from './lamp.ts';
+
 const celsius = (least = -40, most = 60) => quantity(least, most, '°C');
 
 const hoursSchema = v.strictObject({ from: clockTime, to: clockTime });
@@ -29,29 +32,6 @@ export const heaterSchema = v.strictObject({
   /** Heat given per electricity taken by a heat pump at 7 °C and at −7 °C outdoors (rating points of EN 14511). */
   coefficientAt7: v.optional(quantity(1, 8, ''), 3.6),
   coefficientAtMinus7: v.optional(quantity(1, 8, ''), 2.4),
-});
-
-/** A lamp over the growing area. Watts are at the plug for one lamp at full output. */
-export const lampSchema = v.strictObject({
-  id: identifier,
-  name: words(60),
-  technology: identifier,
-  watts: quantity(0.5, 5000, 'W'),
-  /** Photon efficacy of the whole fitting [µmol J⁻¹], 400–700 nm. */
-  efficacy: quantity(0.05, 4.2, 'µmol/J'),
-  count: quantity(1, 100, ''),
-  /** Height of the light-giving face over the plants' tops [m]. */
-  height: quantity(0.02, 5, 'm'),
-  /** Size of the light-giving face of one lamp [m]. */
-  length: quantity(0.01, 3, 'm'),
-  width: quantity(0.01, 3, 'm'),
-  on: clockTime,
-  off: clockTime,
-  /** Output as a share of full, 0.1–1. */
-  dimming: v.optional(quantity(0.1, 1, ''), 1),
-  driver: v.optional(v.picklist(['inside', 'outside']), 'inside'),
-  /** Purchase price of all `count` lamps, in the plan's currency. */
-  price: v.optional(quantity(0, 100000, ''), 0),
 });
 
 export const roomSchema = v.variant('kind', [
@@ -136,6 +116,24 @@ export const screenSchema = v.strictObject({
   to: v.optional(clockTime, '08:00'),
 });
 
+/** Shade cloth laid over the cover outside, from one day of the year to another. */
+export const shadeClothSchema = v.strictObject({ covering: identifier, from: monthDay, to: monthDay });
+
+/** A sheer curtain between a window's pane and the plants, drawn from one hour to another; 00:00 to 24:00 always. */
+export const sheerSchema = v.strictObject({ covering: identifier, from: clockTime, to: clockTime });
+
+/**
+ * A shelf over part of the plants: its boards stand `height` over the tops of the plants below, and its own
+ * plants reach `plants` above it [m]. It lies in the middle or along one long side.
+ */
+export const upperShelfSchema = v.strictObject({
+  height: quantity(0.05, 4, 'm'),
+  plants: v.optional(quantity(0.01, 2, 'm'), 0.1),
+  length: quantity(0.05, 60, 'm'),
+  width: quantity(0.05, 20, 'm'),
+  side: v.optional(v.picklist(['middle', 'front', 'back']), 'middle'),
+});
+
 /** A second skin inside the cover, with the air between them [m]. */
 export const secondSkinSchema = v.strictObject({
   covering: identifier,
@@ -154,7 +152,6 @@ export const fleeceSchema = v.strictObject({
 });
 
 export type Heater = v.InferOutput<typeof heaterSchema>;
-export type Lamp = v.InferOutput<typeof lampSchema>;
 export type Room = v.InferOutput<typeof roomSchema>;
 export type WaterStore = v.InferOutput<typeof waterSchema>;
 export type Vent = v.InferOutput<typeof ventSchema>;
@@ -163,4 +160,7 @@ export type Screen = v.InferOutput<typeof screenSchema>;
 export type Fleece = v.InferOutput<typeof fleeceSchema>;
 export type Circulation = v.InferOutput<typeof circulationSchema>;
 export type Door = v.InferOutput<typeof doorSchema>;
+export type ShadeCloth = v.InferOutput<typeof shadeClothSchema>;
+export type Sheer = v.InferOutput<typeof sheerSchema>;
+export type UpperShelf = v.InferOutput<typeof upperShelfSchema>;
 export type SecondSkin = v.InferOutput<typeof secondSkinSchema>;

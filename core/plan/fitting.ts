@@ -37,6 +37,8 @@ function namedIn(place: Place): readonly Named[] {
     ['screen.covering', place.screen?.covering, ['screen']],
     ['curtain.covering', place.curtain?.covering, ['screen']],
     ['fleece.covering', place.fleece?.covering, ['fleece']],
+    ['shadeCloth.covering', place.shadeCloth?.covering, ['shade']],
+    ['sheer.covering', place.sheer?.covering, ['sheer']],
     ['baseWall.covering', place.baseWall?.covering, ['wall']],
     ['shadySide', place.shadySide, ['wall']],
     ...listed,
@@ -52,6 +54,8 @@ const words: Record<CoveringUse, string> = {
   fabric: 'a fabric',
   wall: 'a wall',
   open: 'an open side',
+  shade: 'a shade cloth',
+  sheer: 'a sheer curtain',
 };
 
 /** Coverings the catalogue does not know, and such as are put where they cannot be. */

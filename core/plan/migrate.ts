@@ -13,14 +13,20 @@ export function migratePlan(input: unknown): Migration {
       message: `this plan was written by a newer Winterbench (plan version ${version}; this one reads up to ${planSchemaVersion})`,
     };
   }
-  return { ok: true, plan: version === 1 ? toSecond(input) : input };
+  if (version === 1) return { ok: true, plan: toThird(toSecond(input)) };
+  return { ok: true, plan: version === 2 ? toThird(input) : input };
 }
 
 /** Version 2 keeps vents as a list; version 1 had one kind or null. */
-function toSecond(plan: object): unknown {
+function toSecond(plan: object): object {
   const { places } = plan as { places?: unknown };
   if (!Array.isArray(places)) return { ...plan, schemaVersion: 2 };
   return { ...plan, schemaVersion: 2, places: places.map(ventsAsList) };
+}
+
+/** Version 3 only adds fields, each of which means what version 2 did where it is missing. */
+function toThird(plan: object): object {
+  return { ...plan, schemaVersion: 3 };
 }
 
 function ventsAsList(place: unknown): unknown {

@@ -1,6 +1,8 @@
 import * as v from 'valibot';
 import { fleeceSchema, heaterSchema, screenSchema, waterSchema } from './equipment.ts';
 import type { Fleece, Heater, Screen, WaterStore } from './equipment.ts';
+import { lampSchema } from './lamp.ts';
+import type { Lamp } from './lamp.ts';
 import { placeSchema } from './schema.ts';
 import type { Place } from './schema.ts';
 
@@ -18,3 +20,6 @@ export const waterOf = (part: v.InferInput<typeof waterSchema>): WaterStore => v
 
 /** A place with every field it leaves out at its usual value. */
 export const placeOf = (part: v.InferInput<typeof placeSchema>): Place => v.parse(placeSchema, part);
+
+/** A lamp with every field it leaves out at its usual value. */
+export const lampOf = (part: v.InferInput<typeof lampSchema>): Lamp => v.parse(lampSchema, part);

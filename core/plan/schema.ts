@@ -1,6 +1,6 @@
 import * as v from 'valibot';
-import { clockTime, identifier, quantity, words } from './fields.ts';
-import { siteSchema } from './site.ts';
+import { clockTime, identifier, monthDay, quantity, words } from './fields.ts';
+import { horizonPointSchema, siteSchema } from './site.ts';
 import { shapeSchema } from './shapes.ts';
 import {
   circulationSchema,
@@ -12,12 +12,15 @@ import {
   roomSchema,
   screenSchema,
   secondSkinSchema,
+  shadeClothSchema,
+  sheerSchema,
+  upperShelfSchema,
   ventSchema,
   waterSchema,
 } from './equipment.ts';
 
 /** The version this code writes; older ones are migrated on the way in (`migrate.ts`). */
-export const planSchemaVersion = 2;
+export const planSchemaVersion = 3;
 
 const celsius = (least: number, most: number) => quantity(least, most, '°C');
 const nullable = <T extends v.GenericSchema>(schema: T) => v.optional(v.nullable(schema), null);
@@ -74,6 +77,9 @@ export const placeSchema = v.strictObject({
   /** A curtain or blind between a window bay and its room. */
   curtain: nullable(screenSchema),
   fleece: nullable(fleeceSchema),
+  shadeCloth: nullable(shadeClothSchema),
+  /** A sheer curtain between a window bay's pane and its plants. */
+  sheer: nullable(sheerSchema),
   /** Opaque base wall below the glazing: its height and what it is made of. */
   baseWall: nullable(v.strictObject({ height: quantity(0.05, 3, 'm'), covering: identifier })),
   /** Opaque covering of the side that faces away from the front, such as an insulated north wall. */
@@ -85,6 +91,10 @@ export const placeSchema = v.strictObject({
   /** Share of the cover taken by frame and gutters, and share of light lost to dirt. */
   frameShare: v.optional(quantity(0, 0.6, ''), 0.1),
   dirtShare: v.optional(quantity(0, 0.6, ''), 0.05),
+  /** Day of the year the cover is washed; dirt then builds up again to `dirtShare`. Null: as dirty all year. */
+  cleanedOn: nullable(monthDay),
+  /** What stands around this place, seen from its plants; null takes the site's skyline. */
+  horizon: nullable(v.pipe(v.array(horizonPointSchema), v.maxLength(72))),
   /** Air changes an hour at 20 K and 3 m/s; scaled with wind and temperature difference. */
   leakage: quantity(0, 60, 'air changes/h'),
   vents: v.optional(v.pipe(v.array(ventSchema), v.maxLength(4, 'expected at most 4 kinds of vents')), []),
@@ -107,6 +117,11 @@ export const placeSchema = v.strictObject({
   potMass: v.optional(quantity(0, 400, 'kg/m²'), 30),
   /** Reflectance of the inner walls for plant light, 0–1 (white 0.8, silver film 0.9, glass by night 0.1). */
   wallReflectance: v.optional(quantity(0, 0.98, ''), 0.5),
+  /** The same of what is over the lamps, and of plants and bench under them; null takes what is usual there. */
+  ceilingReflectance: nullable(quantity(0, 0.98, '')),
+  benchReflectance: nullable(quantity(0, 0.98, '')),
+  /** A second level of plants over part of the first; `growingArea` counts both. */
+  upperShelf: nullable(upperShelfSchema),
 });
 
 /** Plants of one group standing in one place. */

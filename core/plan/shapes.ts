@@ -64,12 +64,17 @@ export const shelfSchema = v.strictObject({
   height: metres(0.1, 3),
 });
 
-/** The bay before a window: pane `width` × `height` facing `azimuth`, plants from the pane to `depth`. */
+/**
+ * The bay before a window: pane `width` × `height` facing `azimuth`, plants from `distance` to `depth` behind it.
+ * The pane sits `reveal` behind the wall's outer face, in an opening of its own size.
+ */
 export const windowBaySchema = v.strictObject({
   kind: v.literal('window-bay'),
   width: metres(0.2, 8),
   height: metres(0.2, 4),
   depth: metres(0.1, 3),
+  distance: v.optional(metres(0, 2.9), 0),
+  reveal: v.optional(metres(0, 1), 0),
   azimuth,
 });
 

@@ -12,8 +12,15 @@ function knownTimeZone(name: string): boolean {
   }
 }
 
-/** One point of the skyline seen from the place: obstruction `elevation` at `azimuth` [degrees]. */
-export const horizonPointSchema = v.strictObject({ azimuth, elevation: quantity(0, 89, 'degrees') });
+/**
+ * One point of the skyline seen from the place: obstruction `elevation` at `azimuth` [degrees], and the share of
+ * light that comes through what stands there from this point to the next (0 a wall, 0.5 bare trees).
+ */
+export const horizonPointSchema = v.strictObject({
+  azimuth,
+  elevation: quantity(0, 89, 'degrees'),
+  passes: v.optional(quantity(0, 1, ''), 0),
+});
 
 /** The ground the places stand on: position, height, civil time and what differs from the weather station. */
 export const siteSchema = v.strictObject({

@@ -5,6 +5,8 @@ import { checkPlane, incidenceCosine, skyShare, type Plane } from './plane.ts';
 export interface HorizonPoint {
   readonly azimuth: number;
   readonly elevation: number;
+  /** Share of light that comes through what stands from here to the next point, 0–1; none where not given. */
+  readonly passes?: number;
 }
 
 /** Height of the skyline at an azimuth [degrees], straight between its points and right round the circle; 0 without points. */

@@ -1,4 +1,4 @@
-import { coverings, heaterOf } from '../../core/index.ts';
+import { coverings, heaterOf, lampOf } from '../../core/index.ts';
 import type { Heater, Lamp, Place, Plan } from '../../core/index.ts';
 import { formatHours, formatNumber, formatPower, formatTemperature } from '../state/units.ts';
 import type { UnitPreferences } from '../state/units.ts';
@@ -57,7 +57,7 @@ export const triedHeater: Heater = heaterOf({
 /** A white LED of 130 W a square metre of growing area, hung 40 cm over the plants (common practice, no source). */
 export function triedLamp(place: Place): Lamp {
   const side = Math.min(1.2, Math.sqrt(place.growingArea) * 0.7);
-  return {
+  return lampOf({
     id: 'tried-lamp',
     name: 'LED panel',
     technology: 'led-white',
@@ -69,10 +69,7 @@ export function triedLamp(place: Place): Lamp {
     width: side,
     on: '07:00',
     off: '19:00',
-    dimming: 1,
-    driver: 'inside',
-    price: 0,
-  };
+  });
 }
 
 export const linings = () => coverings.filter((covering) => covering.use === 'lining');

@@ -1,4 +1,4 @@
-import { lampTechnologies } from '../../core/index.ts';
+import { lampOf as lampWith, lampTechnologies } from '../../core/index.ts';
 import type { Lamp, LampComparison, LampOption, Place } from '../../core/index.ts';
 
 /** An option while it is being put together: one kind of lamp, its number, height and hours. */
@@ -43,7 +43,7 @@ export function hoursOf(lamp: Pick<Lamp, 'on' | 'off'>): number {
 export function lampOf(draft: LampDraft): Lamp {
   const through = draft.hours >= 24;
   const on = through ? 0 : draft.onMinutes;
-  return {
+  return lampWith({
     id: draft.id,
     name: draft.name,
     technology: draft.technology,
@@ -55,10 +55,8 @@ export function lampOf(draft: LampDraft): Lamp {
     width: draft.width,
     on: clock(on),
     off: through ? '24:00' : clock(on + Math.round(draft.hours * 60)),
-    dimming: 1,
-    driver: 'inside',
     price: draft.price,
-  };
+  });
 }
 
 /** A draft like a lamp that is there. */

@@ -102,15 +102,15 @@ describe('daylight at the plants’ level over a year', () => {
     const hills = {
       albedo: 0,
       horizon: [
-        { azimuth: 90, elevation: 20 },
-        { azimuth: 180, elevation: 20 },
-        { azimuth: 270, elevation: 20 },
-        { azimuth: 0, elevation: 0 },
+        { azimuth: 90, elevation: 20, passes: 0 },
+        { azimuth: 180, elevation: 20, passes: 0 },
+        { azimuth: 270, elevation: 20, passes: 0 },
+        { azimuth: 0, elevation: 0, passes: 0 },
       ],
     };
     const open = daylightSeries(house, { ...site, albedo: 0 }, year);
     expect(sum(daylightSeries(house, hills, year).benchSolar)).toBeLessThan(0.9 * sum(open.benchSolar));
-    const pit = { albedo: 0, horizon: [{ azimuth: 0, elevation: 89 }] };
+    const pit = { albedo: 0, horizon: [{ azimuth: 0, elevation: 89, passes: 0 }] };
     expect(sum(daylightSeries(house, pit, year).benchSolar)).toBeLessThan(0.002 * sum(open.benchSolar));
   });
 

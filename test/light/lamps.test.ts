@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
 import type { Lamp } from '../../core/plan/equipment.ts';
+import { lampOf } from '../../core/plan/parts.ts';
 import { lampField, lampLight, lampPhotons, lampPpfd, lampWatts } from '../../core/light/index.ts';
 import { house, shelf, tent } from '../fabric/sample-places.ts';
 
-const lamp: Lamp = {
+const lamp: Lamp = lampOf({
   id: 'lamp',
   name: 'Lamp',
   technology: 'led-white',
@@ -16,10 +17,7 @@ const lamp: Lamp = {
   width: 0.45,
   on: '08:00',
   off: '20:00',
-  dimming: 1,
-  driver: 'inside',
-  price: 0,
-};
+});
 
 describe('light field of lamps', () => {
   it('loses no photon: on plants, in walls and past the area add up to what is emitted, to 1e-6', () => {

@@ -35,7 +35,7 @@ const sketches: readonly Sketch[] = [
   sketch('warm summers', 48, 11, 500, 'Europe/Berlin', 9, 10, 5, [-14, -21], 2.5),
   sketch('high valley', 46.5, 9.8, 1700, 'Europe/Zurich', 2, 10.5, 6.5, [-22, -29], 2, {
     snow: { depth: 0.6, from: '11-20', to: '04-25' },
-    horizon: [0, 90, 180, 270].map((azimuth) => ({ azimuth, elevation: 15 })),
+    horizon: [0, 90, 180, 270].map((azimuth) => ({ azimuth, elevation: 15, passes: 0 })),
   }),
   sketch('winter rain', 37, 22, 30, 'Europe/Athens', 18, 8.5, 4.5, [1, -3], 3),
   sketch('desert', 25, 45, 600, 'Asia/Riyadh', 26, 11, 7.5, [4, 0], 3.5, { albedo: 0.35, windShare: 1 }),

@@ -1,4 +1,4 @@
-import { lampTechnology, placeOf, surfacesOf } from '../../../core/index.ts';
+import { lampOf, lampTechnology, placeOf, surfacesOf } from '../../../core/index.ts';
 import type { Lamp, Place, Room, Shape, ShapeKind, Vent } from '../../../core/index.ts';
 
 /** Where a new place starts. All figures: common practice, no source; each is there to be changed. */
@@ -108,7 +108,7 @@ function startOf(kind: ShapeKind, sunny: number): Start {
       return {
         ...indoors,
         name: 'Window',
-        shape: { kind, width: 1.2, height: 1.2, depth: 0.3, azimuth },
+        shape: { kind, width: 1.2, height: 1.2, depth: 0.3, distance: 0, reveal: 0.1, azimuth },
         covering: 'double-glass',
         leakage: 0.5,
         planted: 0.9,
@@ -172,7 +172,7 @@ export function firstLamp(place: Place): Lamp {
   const low = shape.kind === 'shelf';
   const within = shape.kind === 'tent' || shape.kind === 'shelf' ? twoFigures(0.8 * shape.height) : Infinity;
   const watts = Math.min(600, Math.max(8, twoFigures(ledWattsPerArea * place.growingArea)));
-  return {
+  return lampOf({
     id: 'lamp',
     name: low ? 'LED bar' : 'LED panel',
     technology: technology.id,
@@ -184,10 +184,8 @@ export function firstLamp(place: Place): Lamp {
     width: Math.min(3, twoFigures(width * (low ? 0.15 : 0.6))),
     on: '07:00',
     off: '19:00',
-    dimming: 1,
-    driver: 'inside',
     price: Math.round(watts * technology.pricePerWatt.value),
-  };
+  });
 }
 
 /** Largest first vent that fits where it sits [m²]: half of both ends, of two walls, or of the panes. */

@@ -84,7 +84,7 @@ export function placeSchedules(place: Place, year: SiteYear): Schedules {
 }
 
 /** Depth of lying snow in each step [m], made up on cold days and melting on mild ones; null where the site has none. */
-function lyingSnow(year: SiteYear): Float64Array | null {
+export function lyingSnow(year: SiteYear): Float64Array | null {
   const { snow } = year.site;
   if (snow === null) return null;
   const { clock } = year;

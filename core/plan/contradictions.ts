@@ -1,10 +1,17 @@
-import { minutesOf } from './fields.ts';
+import { lampContradictions } from './contradictory-lamps.ts';
+import { holdsAtNoTime, noTime } from './hours.ts';
 import type { Problem } from './problem.ts';
 import type { Place } from './schema.ts';
 
 /** Fields that gainsay each other: hours that hold at no time, a tank without a flame, air from a room that is not there. */
 export function contradictions(place: Place, path: string): Problem[] {
-  const found = [...hourProblems(place), ...heaterProblems(place), ...roomProblems(place)];
+  const found = [
+    ...hourProblems(place),
+    ...heaterProblems(place),
+    ...roomProblems(place),
+    ...clothProblems(place),
+    ...lampContradictions(place),
+  ];
   return found.map((each) => ({ ...each, path: `${path}.${each.path}` }));
 }
 
@@ -14,17 +21,17 @@ interface Hours {
 }
 
 /** Hours that begin when they end could mean always or never; a whole day is 00:00 to 24:00. */
-function hourProblems({ screen, curtain, door, heaters }: Place): Problem[] {
+function hourProblems({ screen, curtain, sheer, door, heaters }: Place): Problem[] {
   const spans: [string, Hours | null][] = [
     ['screen.to', screen?.closedWhen === 'hours' ? screen : null],
     ['curtain.to', curtain?.closedWhen === 'hours' ? curtain : null],
+    ['sheer.to', sheer],
     ['door.to', door],
     ...heaters.map(({ hours }, index): [string, Hours | null] => [`heaters.${index}.hours.to`, hours]),
   ];
   return spans.flatMap(([path, hours]) => {
-    if (hours === null || minutesOf(hours.from) !== minutesOf(hours.to)) return [];
-    const message = `expected another time than it begins at (${hours.from}; a whole day is 00:00 to 24:00), got ${hours.to}`;
-    return [{ path, message }];
+    if (hours === null || !holdsAtNoTime(hours.from, hours.to)) return [];
+    return [{ path, message: noTime(hours.from, hours.to) }];
   });
 }
 
@@ -48,6 +55,22 @@ function roomProblems(place: Place): Problem[] {
     problems.push({
       path: 'curtain',
       message: 'expected a curtain only where a side is open to a room, got a place without such a side',
+    });
+  return problems;
+}
+
+/** A sheer curtain hangs before a window; shade cloth that is taken off the day it is laid shades no day. */
+function clothProblems({ shape, sheer, shadeCloth }: Place): Problem[] {
+  const problems: Problem[] = [];
+  if (sheer !== null && shape.kind !== 'window-bay')
+    problems.push({
+      path: 'sheer',
+      message: 'expected a sheer curtain only before a window, got a place of another kind',
+    });
+  if (shadeCloth !== null && shadeCloth.from === shadeCloth.to)
+    problems.push({
+      path: 'shadeCloth.to',
+      message: `expected another day than it is laid on (${shadeCloth.from}; all year is 01-01 to 12-31), got ${shadeCloth.to}`,
     });
   return problems;
 }

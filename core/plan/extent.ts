@@ -7,6 +7,9 @@ import type { Shape, ShapeOf } from './shapes.ts';
  */
 export interface Extent {
   readonly floor: number;
+  /** Sides of the floor: along the front or the hoops, and away from it. */
+  readonly length: number | null;
+  readonly width: number | null;
   readonly volume: number;
   /** Highest point inside. */
   readonly height: number | null;
@@ -46,6 +49,8 @@ function spanExtent(shape: ShapeOf<'even-span'> | ShapeOf<'lean-to'>, slopes: 1 
   const upright = length * (slopes === 1 ? ridgeHeight : eavesHeight);
   return {
     floor: length * width,
+    length,
+    width,
     volume: length * gable,
     height: ridgeHeight,
     roof: slopes * length * Math.hypot(width / slopes, ridgeHeight - eavesHeight),
@@ -63,6 +68,8 @@ function tunnelExtent({ length, width, height }: ShapeOf<'tunnel'>): Extent {
   const cover = arc * length;
   return {
     floor: length * width,
+    length,
+    width,
     volume: end * length,
     height,
     roof: cover,
@@ -78,6 +85,8 @@ function frameExtent({ length, width, frontHeight, backHeight }: ShapeOf<'cold-f
   const slope = Math.hypot(width, backHeight - frontHeight);
   return {
     floor: length * width,
+    length,
+    width,
     volume: length * end,
     height: Math.max(backHeight, slope),
     roof: length * slope,
@@ -90,6 +99,8 @@ function frameExtent({ length, width, frontHeight, backHeight }: ShapeOf<'cold-f
 function boxExtent(length: number, width: number, height: number): Extent {
   return {
     floor: length * width,
+    length,
+    width,
     volume: length * width * height,
     height,
     roof: length * width,
@@ -109,7 +120,17 @@ function listedExtent({ floorArea, volume, surfaces }: ShapeOf<'listed'>): Exten
   const upright = open.filter(({ tilt }) => tilt > roofTilt && tilt < facesDown);
   const side = sum(upright);
   const doorway = Math.max(0, ...upright.map(({ area }) => area));
-  return { floor: floorArea, volume, height: null, roof, side, end: side, doorway: doorway || null };
+  return {
+    floor: floorArea,
+    length: null,
+    width: null,
+    volume,
+    height: null,
+    roof,
+    side,
+    end: side,
+    doorway: doorway || null,
+  };
 }
 
 /** Area of surfaces taken together [m²]; null where there are none. */
@@ -123,3 +144,9 @@ export function listedFaces({ floorArea, surfaces }: ShapeOf<'listed'>): { cover
   const all = sum(surfaces) ?? 0;
   return { cover: all - down, floor: Math.max(floorArea, down) };
 }
+
+/** A list's highest point is at most three times its mean height (a pyramid). */
+const pyramid = 3;
+
+/** Highest point inside that there can be [m]. */
+export const mostHeight = ({ height, volume, floor }: Extent): number => height ?? (pyramid * volume) / floor;

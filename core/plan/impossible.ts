@@ -1,7 +1,9 @@
 import type { Extent } from './extent.ts';
 import { extentOf, listedFaces, roofTilt } from './extent.ts';
+import { lampProblems } from './impossible-lamps.ts';
+import { upperShelfProblems } from './impossible-shelf.ts';
 import type { Problem } from './problem.ts';
-import { shown } from './problem.ts';
+import { over, shown } from './problem.ts';
 import type { Place } from './schema.ts';
 import type { ShapeOf } from './shapes.ts';
 
@@ -16,17 +18,14 @@ export function impossible(place: Place, path: string): Problem[] {
     ...doorProblems(place, extent),
     ...baseWallProblems(place),
     ...(place.shape.kind === 'listed' ? listProblems(place.shape) : []),
+    ...windowProblems(place),
+    ...upperShelfProblems(place, extent),
     ...lampProblems(place, extent),
     ...growingProblems(place, extent),
     ...waterProblems(place, extent),
   ];
   return found.map((each) => ({ ...each, path: `${path}.${each.path}` }));
 }
-
-const rounding = 1e-6;
-
-/** True where a value exceeds a limit that is known; a value that is no number exceeds it too. */
-const over = (value: number, limit: number | null) => limit !== null && !(value <= limit + rounding);
 
 const whereVentsSit = {
   roof: 'all of the roof',
@@ -85,6 +84,13 @@ function baseWallProblems(place: Place): Problem[] {
   return [{ path: 'baseWall.height', message }];
 }
 
+/** Plants that begin behind the back of their own sill. */
+function windowProblems({ shape }: Place): Problem[] {
+  if (shape.kind !== 'window-bay' || shape.distance < shape.depth) return [];
+  const message = `expected plants that begin before the back of the sill (${shown(shape.depth)} m deep), got ${shown(shape.distance)} m from the panes`;
+  return [{ path: 'shape.distance', message }];
+}
+
 /** Mean heights of a list's air that no place of plants has [m]: lower than a pot, higher than a hall. */
 const leastMeanHeight = 0.02;
 const mostMeanHeight = 30;
@@ -111,20 +117,6 @@ function listProblems(shape: ShapeOf<'listed'>): Problem[] {
   if (!over(shape.volume, most)) return [];
   const message = `expected at most ${shown(most)} m³, what ${shown(cover + floor)} m² of surfaces and floor can enclose, got ${shown(shape.volume)} m³; list the rest of the surfaces, with nothing behind them`;
   return [{ path, message }];
-}
-
-/** A list's highest point is at most three times its mean height (a pyramid). */
-const pyramid = 3;
-
-/** Lamps hang inside a closed place; over a shelf and a sill they may hang from the room's ceiling. */
-function lampProblems({ lamps, shape }: Place, { height, volume, floor }: Extent): Problem[] {
-  if (shape.kind === 'shelf' || shape.kind === 'window-bay') return [];
-  const most = height ?? (pyramid * volume) / floor;
-  return lamps.flatMap((lamp, index) => {
-    if (!over(lamp.height, most)) return [];
-    const message = `expected a lamp inside the place, at most ${shown(most)} m over the plants, got ${shown(lamp.height)} m`;
-    return [{ path: `lamps.${index}.height`, message }];
-  });
 }
 
 /** Shelves over each other: four at least, more where there is 0.25 m of height for each (common practice, no source). */

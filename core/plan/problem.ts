@@ -9,3 +9,9 @@ export interface Problem {
 export function shown(value: number): string {
   return String(Math.abs(value) >= 1000 ? Math.round(value) : Number(value.toPrecision(3)));
 }
+
+const rounding = 1e-6;
+
+/** True where a value exceeds a limit that is known; a value that is no number exceeds it too. */
+export const over = (value: number, limit: number | null): boolean =>
+  limit !== null && !(value <= limit + rounding);

@@ -33,6 +33,7 @@ export type {
 export type { Shape, ShapeKind, ShapeOf } from './plan/shapes.ts';
 export { demonstrationPlan } from './plan/demonstration.ts';
 export { needsRoom } from './plan/references.ts';
+export { daylightReaches } from './plan/daylit.ts';
 export { covering, coverings, coveringsFor } from './plan/coverings.ts';
 export type { Covering, CoveringUse } from './plan/coverings.ts';
 export type { Beam, LampControl, LightSource, Photometry } from './plan/lamp.ts';
@@ -66,12 +67,16 @@ export type * from './night/result.ts';
 export {
   applyChange,
   applyDampChange,
+  burningHours,
   compareLamps,
   dampChoices,
   dampFigures,
   findWays,
+  lampChart,
+  placeLampHours,
   shiftsOf,
 } from './advice/index.ts';
+export type { ChartRange, PlacingOptions } from './advice/index.ts';
 export type { DampAdvice, DampChangeId, DampChoice, DampFigures } from './advice/index.ts';
 export type * from './advice/result.ts';
 export { balanceOf, coldestNightDay, explain, heatBalance, heatOf, spanWords } from './explain/index.ts';

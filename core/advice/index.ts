@@ -4,6 +4,11 @@ export type { DampAdvice, DampChoice, DampFigures, DampOptions } from './damp.ts
 export { applyDampChange } from './damp-changes.ts';
 export type { DampChangeId } from './damp-changes.ts';
 export { compareLamps } from './lamps.ts';
+export { lampChart } from './lamp-chart.ts';
+export type { ChartRange } from './lamp-chart.ts';
+export { burningHours } from './lamp-hours.ts';
+export { placeLampHours } from './place-hours.ts';
+export type { PlacingOptions } from './place-hours.ts';
 export { findWays, onlyPlace, shiftsOf } from './ways.ts';
 export type { WaysOptions } from './ways.ts';
 export { fulfilment } from './wish.ts';

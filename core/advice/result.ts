@@ -156,9 +156,13 @@ export interface LampChartPoint {
 
 /** A placing of a lamp's hours, run through the season. Costs and energies are of the whole season. */
 export interface LampPlacing {
+  /** The lamp with its hours so placed. */
+  readonly lamp: Lamp;
   readonly on: string;
   readonly off: string;
   readonly second: { readonly on: string; readonly off: string } | null;
+  /** For a lamp that lengthens the natural day: at which end; null for one by the clock. */
+  readonly end: 'dawn' | 'dusk' | 'both' | null;
   readonly lampKwh: number;
   readonly lampCost: number;
   readonly heaterKwh: number;

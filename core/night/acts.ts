@@ -54,7 +54,10 @@ export function cheapActs(setting: NightSetting, least: number): CheapAct[] {
   if (lamp !== undefined) {
     const lit = changedTonight(setting, {
       ...place,
-      lamps: [{ ...lamp, on: '20:00', off: '08:00' }, ...others],
+      lamps: [
+        { ...lamp, on: '20:00', off: '08:00', second: null, control: { kind: 'clock' }, mostDay: null },
+        ...others,
+      ],
     });
     const trace = runTrace(lit);
     acts.push({

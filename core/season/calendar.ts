@@ -74,3 +74,11 @@ export function within(minute: number, from: number, to: number): boolean {
   if (from === to) return false;
   return from < to ? minute >= from && minute < to : minute >= from || minute < to;
 }
+
+/** Calendar month, 1 January … 12 December, of a day of the season at a latitude. */
+export function monthOfSeasonDay(day: number, latitude: number): number {
+  const ofYear = (seasonStartDay(latitude) + day) % 365;
+  let month = 1;
+  while (daysBeforeMonth[month] <= ofYear) month += 1;
+  return month;
+}

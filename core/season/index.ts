@@ -11,7 +11,7 @@ export {
 export type { SeasonCache } from './season.ts';
 export { prepareSiteYear, seasonStepMinutes } from './site-year.ts';
 export type { SiteYear } from './site-year.ts';
-export { isoDate, seasonStartDay, winterSpan, within } from './calendar.ts';
+export { isoDate, monthOfSeasonDay, seasonStartDay, winterSpan, within } from './calendar.ts';
 export { clockOf } from './clock.ts';
 export type { SeasonClock } from './clock.ts';
 export { preparePlaceRun, runPlaceHeat, setDrive } from './place-heat.ts';

@@ -1,15 +1,14 @@
-import type { Place } from '../plan/schema.ts';
-import { minutesOf } from '../plan/fields.ts';
+import type { Lamp } from '../plan/lamp.ts';
 import { lampTechnology } from '../plan/lamps.ts';
+import type { Place } from '../plan/schema.ts';
 import { lampLight, lampWatts } from '../light/index.ts';
-import { within } from './calendar.ts';
-import type { SeasonClock } from './clock.ts';
 
 /** Micromoles of 400–700 nm photons a joule of that light: 4.6–5.0 for lamps (Thimijan & Heins 1983). */
 const photonsPerJoule = 4.9;
 
 /** One lamp of a place, reduced to what the season needs. */
 export interface LampRun {
+  readonly lamp: Lamp;
   /** Electric power drawn [W]; heat to the air, to leaves and to pots while on [W]. */
   readonly watts: number;
   readonly airHeat: number;
@@ -17,8 +16,6 @@ export interface LampRun {
   readonly potHeat: number;
   /** Average photon flux density on the growing area [µmol m⁻² s⁻¹]. */
   readonly ppfd: number;
-  readonly on: number;
-  readonly off: number;
 }
 
 export function lampRuns(place: Place): LampRun[] {
@@ -30,20 +27,12 @@ export function lampRuns(place: Place): LampRun[] {
     const onCanopy = (light.average * place.growingArea) / photonsPerJoule;
     const absorbed = Math.min(inside, 0.85 * onCanopy);
     return {
+      lamp,
       watts,
       airHeat: inside - absorbed,
       leafHeat: absorbed * 0.7,
       potHeat: absorbed * 0.3,
       ppfd: light.average,
-      on: minutesOf(lamp.on),
-      off: minutesOf(lamp.off),
     };
   });
-}
-
-/** 1 where a lamp is on, for each step. */
-export function lampOn(run: LampRun, clock: SeasonClock): Uint8Array {
-  const flags = new Uint8Array(clock.n);
-  for (let k = 0; k < clock.n; k++) flags[k] = within(clock.civil[k], run.on, run.off) ? 1 : 0;
-  return flags;
 }

@@ -13,7 +13,7 @@ import {
 import type { Drive, HeatState, Network } from '../heat/index.ts';
 import type { SiteYear } from './site-year.ts';
 import { moistureExcess } from './surroundings.ts';
-import { lampOn } from './lamps.ts';
+import { lampOn } from './lamp-control.ts';
 import { lightUnderSnow, placeSchedules } from './schedules.ts';
 import type { Schedules } from './schedules.ts';
 import type { LampRun } from './lamps.ts';
@@ -43,7 +43,7 @@ export function preparePlaceRun(
   return {
     network: buildNetwork(place, year.site, year.pressure, wetness),
     lamps,
-    lampFlags: lamps.map((lamp) => lampOn(lamp, year.clock)),
+    lampFlags: lamps.map(({ lamp }) => lampOn(lamp, year, light)),
     light,
     room,
     wetness,

@@ -118,6 +118,12 @@ function longestDay({ daily }: PlaceSeason, { winterFrom, winterTo }: SeasonResu
     .reduce((most, hours) => Math.max(most, hours), 0);
 }
 
+/** Winter days on which the plants' day is longer than so many hours. */
+function daysLonger({ daily }: PlaceSeason, { winterFrom, winterTo }: SeasonResult, hours: number): number {
+  const winter = daily.photoperiod.subarray(winterFrom, winterTo + 1);
+  return winter.reduce((days, length) => days + (length > hours ? 1 : 0), 0);
+}
+
 /** Plants want some dark: most succulents take carbon in by night (common practice, no source) [h]. */
 const leastDark = 4;
 /** Days of growth a season, share of winter light and degree-hours of harm that a placing may cost unremarked. */
@@ -143,8 +149,9 @@ function objection(season: SeasonResult, before: SeasonResult, place: Place): st
     const name = lotName(season.plan, lot.lotId);
     if (group !== null && group.dayLength.kind === 'short') {
       const critical = group.dayLength.critical?.value ?? 24;
-      if (longest > critical && usual <= critical) {
-        return `${name} flower in short days: ${longest.toFixed(1)} h is longer than their ${critical} h`;
+      const spoilt = daysLonger(here, season, critical) - daysLonger(former, before, critical);
+      if (spoilt > daysUnremarked) {
+        return `${name} flower in short days: on ${spoilt} more days of winter the day is longer than their ${critical} h`;
       }
     }
     const lost = growing(former.lots[index].state) - growing(lot.state);

@@ -1,24 +1,23 @@
 import { covering } from '../plan/coverings.ts';
 import type { Place } from '../plan/schema.ts';
 import type { PlanSite } from '../plan/site.ts';
-import { skyViewCut, sunClearsHorizon } from '../sun/index.ts';
-import { perezFloor } from '../sun/perez.ts';
+import { skyViewCut, skylineShare } from '../sun/index.ts';
+import type { HorizonPoint } from '../sun/index.ts';
 import type { OutdoorSteps } from '../weather/index.ts';
 import type { Enclosure } from '../fabric/index.ts';
 import { areaOf, surfacesOf } from '../fabric/index.ts';
 import { diffuseTransmittance } from './cover.ts';
 import { onCurve } from './curve.ts';
-import { photonsPerSolarJoule } from './daily-light.ts';
-import type { DirectionalGain, TablePlace } from './gain.ts';
-import { locate, readGain } from './gain.ts';
 import { openingsOf } from './openings.ts';
 import type { Opening } from './openings.ts';
 import type { PlaneSeries } from './plane-series.ts';
 import { planeSeries } from './plane-series.ts';
-import type { PlaceGains } from './place-gains.ts';
-import { benchOf, placeGains } from './place-gains.ts';
+import { benchOf, keptByBench, placeGains } from './place-gains.ts';
+import { reach } from './reach.ts';
 import type { SkySeries } from './sky-series.ts';
 import { sharedSkySeries } from './sky-series.ts';
+import { behindReveal } from './window-reveal.ts';
+import { sheerOf } from './window-sheer.ts';
 
 /** Daylight of a place, one value a step of the weather; screens and fleece not drawn. */
 export interface DaylightSeries {
@@ -42,14 +41,18 @@ export interface DaylightSeries {
   readonly fleeceShare: number;
 }
 
-/** Share of the sunlight falling on them that plants and floor, and a back wall, keep (estimate: reflectance 0.2 and 0.4, part of which is caught again). */
-const keptByBench = 0.85;
-const keptByWall = 0.75;
-
-/** Options of a daylight run. */
+/** Options of a daylight run; each series has a value a step of the weather. */
 export interface DaylightOptions {
-  /** Photons 400–700 nm per joule of sunlight outdoors [µmol J⁻¹]. */
+  /** Photons 400–700 nm per joule of sunlight outdoors [µmol J⁻¹]; by the clearness of the sky where not given. */
   readonly photonsPerJoule?: number;
+  /** Reflectance of the ground where snow comes and goes, 0–1; the site's where null. */
+  readonly groundAlbedo?: Float64Array | null;
+  /** Share of light left under the shade cloth over the cover, 0–1; no cloth laid where null. */
+  readonly shade?: Float64Array | null;
+  /** Share of light lost to dirt, 0–1; the place's `dirtShare` all year where null. */
+  readonly dirt?: Float64Array | null;
+  /** 1 where a window's sheer curtain is drawn; open all day where null. */
+  readonly sheerDrawn?: Uint8Array | null;
 }
 
 /** Daylight at the plants' level and on every surface for each step of a run of weather. */
@@ -60,22 +63,32 @@ export function daylightSeries(
   options: DaylightOptions = {},
   enclosure: Enclosure = surfacesOf(place),
 ): DaylightSeries {
-  const photonsPerJoule = options.photonsPerJoule ?? photonsPerSolarJoule;
+  const albedo = options.groundAlbedo ?? site.albedo;
+  const horizon = place.horizon ?? site.horizon;
   const sky = sharedSkySeries(steps);
-  const clear = clearOfSkyline(site, steps, sky);
-  const planes = planesOf(enclosure, site, sky, clear);
+  const clear = pastSkyline(horizon, steps, sky);
+  const planes = planesOf(place, enclosure, horizon, albedo, sky, clear);
   const openings = openingsOf(place, enclosure);
   const output = emptySeries(place, enclosure, steps.n);
   spreadIncident(output.incident, planes, sky);
-  if (openings.length === 0) return output;
-  const housing = (1 - place.frameShare) * (1 - place.dirtShare);
-  enter(output.transmittedSolar, output.insideSolar, openings, enclosure, planes, sky, housing);
-  const gains = placeGains(place, enclosure, openings, site);
-  reach(output, gains, sky, steps, clear, housing, photonsPerJoule);
-  return { ...output, skySolar: gains.bench.skySolar * housing, skyPhotons: gains.bench.skyPar * housing };
+  if (openings.length > 0) {
+    const housing = (1 - place.frameShare) * (1 - place.dirtShare);
+    const photons = options.photonsPerJoule ?? sky.photonsPerJoule;
+    enter(output.transmittedSolar, output.insideSolar, openings, enclosure, planes, sky, housing);
+    const gains = placeGains(place, enclosure, openings, horizon);
+    reach(output, gains, sky, steps, clear, albedo, housing, photons);
+    output.skySolar = gains.bench.skySolar * housing;
+    output.skyPhotons = gains.bench.skyPar * housing;
+    if (options.sheerDrawn)
+      scatter(output, place, openings[0], planes, enclosure, sky, housing, photons, options.sheerDrawn);
+  }
+  dim(output, place, enclosure, options);
+  return output;
 }
 
-function emptySeries(place: Place, enclosure: Enclosure, n: number): DaylightSeries {
+type Filled = { -readonly [K in keyof DaylightSeries]: DaylightSeries[K] };
+
+function emptySeries(place: Place, enclosure: Enclosure, n: number): Filled {
   const zeros = () => new Float64Array(n);
   const layerShare = (id: string | undefined, layers: number) =>
     id === undefined ? 1 : diffuseTransmittance(covering(id), 'par') ** layers;
@@ -94,26 +107,29 @@ function emptySeries(place: Place, enclosure: Enclosure, n: number): DaylightSer
   };
 }
 
-function clearOfSkyline(
-  site: Pick<PlanSite, 'horizon'>,
+/** Share of the beam past the skyline in every daylit step; null where nothing stands above the level. */
+function pastSkyline(
+  horizon: readonly HorizonPoint[],
   steps: OutdoorSteps,
   sky: SkySeries,
-): Uint8Array | null {
-  if (site.horizon.length === 0) return null;
-  const clear = new Uint8Array(sky.index.length);
+): Float64Array | null {
+  if (horizon.length === 0) return null;
+  const clear = new Float64Array(sky.index.length);
   for (let j = 0; j < clear.length; j++) {
     const k = sky.index[j];
-    clear[j] = sunClearsHorizon(site.horizon, steps.sunElevation[k], steps.sunAzimuth[k]) ? 1 : 0;
+    clear[j] = skylineShare(horizon, steps.sunElevation[k], steps.sunAzimuth[k]);
   }
   return clear;
 }
 
 /** Irradiance series of every surface with the outdoors behind; surfaces of one orientation share theirs. */
 function planesOf(
+  place: Place,
   enclosure: Enclosure,
-  site: Pick<PlanSite, 'albedo' | 'horizon'>,
+  horizon: readonly HorizonPoint[],
+  albedo: number | Float64Array,
   sky: SkySeries,
-  clear: Uint8Array | null,
+  clear: Float64Array | null,
 ): (PlaneSeries | null)[] {
   const made = new Map<string, PlaneSeries>();
   return enclosure.surfaces.map((surface) => {
@@ -121,8 +137,9 @@ function planesOf(
     const key = `${surface.tilt.toFixed(6)} ${surface.azimuth.toFixed(6)}`;
     const found = made.get(key);
     if (found !== undefined) return found;
-    const skyLeft = 1 - skyViewCut(site.horizon, surface);
-    const series = planeSeries(surface.normal, sky, site.albedo, { clear, skyLeft });
+    const skyLeft = 1 - skyViewCut(horizon, surface);
+    const free = planeSeries(surface.normal, sky, albedo, { clear, skyLeft });
+    const series = surface.part === 'pane' ? behindReveal(free, place, sky) : free;
     made.set(key, series);
     return series;
   });
@@ -163,54 +180,46 @@ function enter(
   }
 }
 
-/** Fills bench, wall and inside from the gains, step by step; `insideSolar` comes in holding what falls under the plants' level. */
-function reach(
+/** Puts the steps with the sheer curtain drawn in place of the sun's own: the pane shines evenly on the plants. */
+function scatter(
   output: DaylightSeries,
-  gains: PlaceGains,
+  place: Place,
+  { solar, par }: Opening,
+  planes: readonly (PlaneSeries | null)[],
+  enclosure: Enclosure,
   sky: SkySeries,
-  steps: OutdoorSteps,
-  clear: Uint8Array | null,
   housing: number,
-  photonsPerJoule: number,
+  photons: number | Float64Array,
+  drawn: Uint8Array,
 ): void {
-  const at: TablePlace = { index: 0, next: 0, share: 0, rise: 0 };
-  const { bench, wall, benchArea } = gains;
-  const parToSolar = bench.skySolar > 0 ? bench.skyPar / bench.skySolar : 1;
+  const sheer = sheerOf(place);
+  const plane = planes[enclosure.surfaces.findIndex((surface) => surface.part === 'pane')];
+  if (sheer === null || plane === null || plane === undefined) return;
   for (let j = 0; j < sky.index.length; j++) {
     const k = sky.index[j];
-    const round = sky.circumsolar[j] * sky.diffuse[j];
-    const even = sky.diffuse[j] - round;
-    const direct = clear === null || clear[j] === 1;
-    const level = direct ? sky.beam[j] * Math.max(0, sky.up[j]) + round : 0;
-    locate(at, steps.sunAzimuth[k], steps.sunElevation[k]);
-    const onWall = wall === null ? 0 : housing * wallLight(gains, wall, sky, j, direct, at);
-    const bounced = (onWall * gains.wallToBench) / benchArea;
-    const solar = housing * (level * readGain(bench.solar, at) + even * bench.skySolar) + bounced;
-    const photons = housing * (level * readGain(bench.par, at) + even * bench.skyPar) + bounced * parToSolar;
-    output.benchSolar[k] = solar;
-    output.benchPhotons[k] = photonsPerJoule * photons;
-    output.wallSolar[k] = onWall;
-    const low = output.insideSolar[k];
-    const onBench = solar * benchArea + low;
-    const crossing = Math.max(0, output.transmittedSolar[k] - onBench - onWall);
-    output.insideSolar[k] = onBench * keptByBench + onWall * keptByWall + crossing * gains.keptCrossing;
+    if (drawn[k] === 0) continue;
+    const { beam, diffuse, cosIncidence } = plane;
+    const bright = beam[j] * onCurve(solar, cosIncidence[j]) + diffuse[j] * solar.diffuse;
+    const brightPar = beam[j] * onCurve(par, cosIncidence[j]) + diffuse[j] * par.diffuse;
+    const perJoule = typeof photons === 'number' ? photons : photons[j];
+    output.benchSolar[k] = housing * bright * sheer.solar * sheer.factor;
+    output.benchPhotons[k] = perJoule * housing * brightPar * sheer.par * sheer.factor;
+    output.transmittedSolar[k] *= sheer.solar;
+    output.insideSolar[k] = output.benchSolar[k] * output.benchArea * keptByBench;
   }
 }
 
-/** Sunlight on the back wall's inner face at daylit step `j` [W], before frame and dirt. */
-function wallLight(
-  gains: PlaceGains,
-  wall: DirectionalGain,
-  sky: SkySeries,
-  j: number,
-  direct: boolean,
-  at: TablePlace,
-): number {
-  const [east, north, up] = gains.wallNormal;
-  const facing = east * sky.east[j] + north * sky.north[j] + up * sky.up[j];
-  const round = sky.circumsolar[j] * sky.diffuse[j];
-  const normal = sky.beam[j] + round / Math.max(perezFloor, sky.up[j]);
-  const beam = direct && facing > 0 ? normal * facing * readGain(wall.solar, at) : 0;
-  const even = sky.diffuse[j] - round + sky.global[j] * gains.albedo;
-  return gains.wallArea * (beam + even * 0.5 * wall.skySolar);
+/** Takes off what shade cloth and dirt take: cloth from the cover's own sun too, dirt from what comes in alone. */
+function dim(output: DaylightSeries, place: Place, enclosure: Enclosure, options: DaylightOptions): void {
+  const { shade = null, dirt = null } = options;
+  if (shade === null && dirt === null) return;
+  const { benchSolar, benchPhotons, transmittedSolar, wallSolar, insideSolar, incident } = output;
+  const inside = [benchSolar, benchPhotons, transmittedSolar, wallSolar, insideSolar];
+  const shaded = shade === null ? [] : incident.filter((_, i) => enclosure.surfaces[i].transparent);
+  for (let k = 0; k < benchSolar.length; k++) {
+    const cloth = shade === null ? 1 : shade[k];
+    const clean = dirt === null ? 1 : (1 - dirt[k]) / (1 - place.dirtShare);
+    for (const series of inside) series[k] *= cloth * clean;
+    for (const series of shaded) series[k] *= cloth;
+  }
 }

@@ -4,12 +4,16 @@ import { onCurve } from './curve.ts';
 import type { Opening } from './openings.ts';
 import type { Receiver } from './shadow.ts';
 import { litArea } from './shadow.ts';
+import { hiddenPart, horizonElevation, horizonPasses } from '../sun/index.ts';
+import type { HorizonPoint } from '../sun/index.ts';
+import { litPane } from './window-reveal.ts';
 
 /** Directions of the table: every 6° of azimuth, every 3° of elevation. */
 const azimuths = 60;
 const elevations = 31;
+const rowHeight = 3;
 const degree = Math.PI / 180;
-const elevationOf = (row: number) => (row === 0 ? 0.5 : Math.min(3 * row, 89.99)) * degree;
+const elevationOf = (row: number) => (row === 0 ? 0.5 : Math.min(rowHeight * row, 89.99)) * degree;
 
 /**
  * How much of the light from each direction of the sky reaches a receiver, averaged over it: Σ over openings
@@ -31,30 +35,32 @@ export interface Reached {
   par: number;
 }
 
-/** Tables the gain of a receiver; `skylineAt` gives the skyline's elevation [degrees] at an azimuth [degrees]. */
+/** Tables the gain of a receiver under a skyline. */
 export function directionalGain(
   receiver: Receiver,
   openings: readonly Opening[],
   front: number,
-  skylineAt: (azimuth: number) => number,
+  horizon: readonly HorizonPoint[],
 ): DirectionalGain {
   const reached = (world: Point, out: Reached) => {
     const toSun = toPlace(world, front);
-    for (const { polygon, normal, solar, par } of openings) {
+    for (const { polygon, normal, reveal, solar, par } of openings) {
       const cosine = normal[0] * toSun[0] + normal[1] * toSun[1] + normal[2] * toSun[2];
       if (!(cosine > 0) || polygon === null || polygon.length === 0) continue;
-      const share = litArea(receiver, polygon, toSun) / receiver.area;
+      const lit = reveal > 0 ? litPane(polygon, reveal, toSun) : polygon;
+      if (lit.length === 0) continue;
+      const share = litArea(receiver, lit, toSun) / receiver.area;
       out.solar += share * onCurve(solar, cosine);
       out.par += share * onCurve(par, cosine);
     }
   };
-  return tabledGain(toWorld(receiver.normal, front), skylineAt, reached);
+  return tabledGain(toWorld(receiver.normal, front), horizon, reached);
 }
 
-/** Walks the hemisphere: tables what is reached from each direction and averages it over an even sky above the skyline. */
+/** Walks the hemisphere: tables what is reached from each direction and averages it over an even sky past the skyline. */
 export function tabledGain(
   normal: Point,
-  skylineAt: (azimuth: number) => number,
+  horizon: readonly HorizonPoint[],
   reached: (world: Point, out: Reached) => void,
 ): DirectionalGain {
   const solar = new Float64Array(azimuths * elevations);
@@ -63,7 +69,8 @@ export function tabledGain(
   const out: Reached = { solar: 0, par: 0 };
   for (let a = 0; a < azimuths; a++) {
     const azimuth = (a * 360) / azimuths;
-    const skyline = skylineAt(azimuth) * degree;
+    const skyline = horizonElevation(horizon, azimuth);
+    const held = skyline > 0 ? 1 - horizonPasses(horizon, azimuth) : 0;
     for (let e = 0; e < elevations; e++) {
       const elevation = elevationOf(e);
       const world = direction(azimuth * degree, elevation);
@@ -74,9 +81,9 @@ export function tabledGain(
       const facing = Math.max(0, world[0] * normal[0] + world[1] * normal[1] + world[2] * normal[2]);
       const weight = facing * Math.cos(elevation) * (e === 0 || e === elevations - 1 ? 0.5 : 1);
       sums.weight += weight;
-      if (elevation <= skyline) continue;
-      sums.solar += weight * out.solar;
-      sums.par += weight * out.par;
+      const clear = held > 0 ? 1 - held * hiddenPart(e * rowHeight, skyline, rowHeight) : 1;
+      sums.solar += weight * clear * out.solar;
+      sums.par += weight * clear * out.par;
     }
   }
   const share = (value: number) => (sums.weight > 0 ? value / sums.weight : 0);
@@ -100,7 +107,7 @@ export interface TablePlace {
 export function locate(place: TablePlace, azimuth: number, elevation: number): void {
   const column = (azimuth * azimuths) / 360;
   const left = Math.floor(column);
-  const row = Math.max(0, Math.min(elevations - 1.0001, elevation / 3));
+  const row = Math.max(0, Math.min(elevations - 1.0001, elevation / rowHeight));
   const low = Math.floor(row);
   place.share = column - left;
   place.rise = row - low;

@@ -1,4 +1,5 @@
 import type { Surface } from '../fabric/index.ts';
+import type { HorizonPoint } from '../sun/index.ts';
 import { onCurve } from './curve.ts';
 import type { DirectionalGain } from './gain.ts';
 import { tabledGain } from './gain.ts';
@@ -12,9 +13,9 @@ import type { Opening } from './openings.ts';
 export function listedGain(
   openings: readonly Opening[],
   surfaces: readonly Surface[],
-  skylineAt: (azimuth: number) => number,
+  horizon: readonly HorizonPoint[],
 ): DirectionalGain {
-  return tabledGain([0, 0, 1], skylineAt, (world, out) => {
+  return tabledGain([0, 0, 1], horizon, (world, out) => {
     const facing = ({ normal, area }: Surface) =>
       area * Math.max(0, normal[0] * world[0] + normal[1] * world[1] + normal[2] * world[2]);
     let outline = 0;

@@ -5,6 +5,7 @@ import type { Enclosure, Point, Polygon, Surface } from '../fabric/index.ts';
 import { areaOf, cutAtLevel, toPlace } from '../fabric/index.ts';
 import type { TransmittanceCurve } from './curve.ts';
 import { transmittanceCurve } from './curve.ts';
+import { revealOf } from './window-reveal.ts';
 
 /** A surface daylight comes in by. */
 export interface Opening {
@@ -15,6 +16,8 @@ export interface Opening {
   readonly lowShare: number;
   /** Unit outward normal in the place's frame. */
   readonly normal: Point;
+  /** How far the surface lies behind an outer opening of its own size [m]; 0 but for a window's pane. */
+  readonly reveal: number;
   readonly solar: TransmittanceCurve;
   readonly par: TransmittanceCurve;
 }
@@ -32,6 +35,7 @@ export function layersOf(place: Place, surface: Surface): readonly Covering[] {
 export function openingsOf(place: Place, enclosure: Enclosure): Opening[] {
   const curves = new Map<string, { solar: TransmittanceCurve; par: TransmittanceCurve }>();
   const openings: Opening[] = [];
+  const reveal = revealOf(place);
   for (const surface of enclosure.surfaces) {
     if (!surface.transparent) continue;
     const key = surface.covering.id;
@@ -48,6 +52,7 @@ export function openingsOf(place: Place, enclosure: Enclosure): Opening[] {
       polygon,
       lowShare,
       normal: toPlace(surface.normal, enclosure.azimuth),
+      reveal,
       ...both,
     });
   }

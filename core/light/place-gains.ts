@@ -1,6 +1,5 @@
 import type { Place } from '../plan/schema.ts';
-import type { PlanSite } from '../plan/site.ts';
-import { horizonElevation } from '../sun/index.ts';
+import type { HorizonPoint } from '../sun/index.ts';
 import type { Enclosure, Point, Polygon } from '../fabric/index.ts';
 import { cutAtLevel, facesOf } from '../fabric/index.ts';
 import type { DirectionalGain } from './gain.ts';
@@ -21,7 +20,6 @@ export interface PlaceGains {
   readonly wallNormal: Point;
   /** Share of the light falling on that wall that it throws on to the plants' level, 0–1. */
   readonly wallToBench: number;
-  readonly albedo: number;
   /** Share kept inside of light that misses bench and wall and goes on to the far side. */
   readonly keptCrossing: number;
 }
@@ -31,6 +29,10 @@ export interface PlaceGains {
  * the glass on the far side about 0.12 comes back (estimate; in a window bay all of it goes on into the room).
  */
 const caughtCrossing = 0.3;
+
+/** Share of the sunlight falling on them that plants and floor, and a back wall, keep (estimate: reflectance 0.2 and 0.4, part of which is caught again). */
+export const keptByBench = 0.85;
+export const keptByWall = 0.75;
 
 /** The plants' level as a polygon facing up, in the place's frame. */
 export function benchOf(place: Place, enclosure: Enclosure): Polygon {
@@ -42,6 +44,11 @@ export function benchOf(place: Place, enclosure: Enclosure): Polygon {
     [to, length, z],
     [from, length, z],
   ];
+  if (shape.kind === 'window-bay') {
+    const { distance, depth } = shape;
+    if (!(distance < depth)) throw new Error(`expected plants nearer than ${depth} m, got ${distance} m`);
+    return across(distance, depth);
+  }
   if (shape.kind !== 'tunnel' || z === 0) return across(0, width);
   const end = cutAtLevel(facesOf(shape).filter((face) => face.part === 'end')[0].polygon, z, 1);
   const xs = end.filter((point) => Math.abs(point[2] - z) < 1e-9).map((point) => point[0]);
@@ -52,27 +59,25 @@ export function placeGains(
   place: Place,
   enclosure: Enclosure,
   openings: readonly Opening[],
-  site: Pick<PlanSite, 'horizon' | 'albedo'>,
+  horizon: readonly HorizonPoint[],
 ): PlaceGains {
-  const skyline = (azimuth: number) => horizonElevation(site.horizon, azimuth);
   const bench = receiverOf(benchOf(place, enclosure));
   const common = {
     benchArea: bench.area,
-    albedo: site.albedo,
     keptCrossing: place.shape.kind === 'window-bay' ? 0 : caughtCrossing,
   };
   const noWall = { wall: null, wallArea: 0, wallNormal: [0, 0, 0] as const, wallToBench: 0 };
   if (place.shape.kind === 'listed') {
-    return { ...common, ...noWall, bench: listedGain(openings, enclosure.surfaces, skyline) };
+    return { ...common, ...noWall, bench: listedGain(openings, enclosure.surfaces, horizon) };
   }
-  const gain = directionalGain(bench, openings, enclosure.azimuth, skyline);
+  const gain = directionalGain(bench, openings, enclosure.azimuth, horizon);
   const wall = enclosure.surfaces.find((surface) => surface.part === 'wall');
   if (wall === undefined || wall.polygon === null) return { ...common, ...noWall, bench: gain };
   const receiver = receiverOf(cutAtLevel([...wall.polygon].reverse(), enclosure.plantLevel, 1));
   return {
     ...common,
     bench: gain,
-    wall: directionalGain(receiver, openings, enclosure.azimuth, skyline),
+    wall: directionalGain(receiver, openings, enclosure.azimuth, horizon),
     wallArea: receiver.area,
     wallToBench:
       place.wallReflectance *

@@ -12,8 +12,8 @@ export interface PlaneSeries {
 
 /** What of the beam reaches the place, and how much of the even sky, with the skyline taken into account. */
 export interface Skyline {
-  /** 1 where the sun stands clear of the skyline, for each daylit step; null for a level horizon. */
-  readonly clear: Uint8Array | null;
+  /** Share of the beam past the skyline for each daylit step, 0–1; null for a level horizon. */
+  readonly clear: Float64Array | null;
   /** Share of the plane's even sky light that is left, 0–1. */
   readonly skyLeft: number;
 }
@@ -23,12 +23,13 @@ export const levelHorizon: Skyline = { clear: null, skyLeft: 1 };
 /**
  * Irradiance on a plane by its outward unit normal (east, north, up): beam, Perez sky, ground by albedo.
  * The terms are those of `irradianceOnPlane` in sun/; the circumsolar part is counted with the beam because it
- * comes through glass at the same angle.
+ * comes through glass at the same angle. `albedo` is the ground's reflectance, the same always or one for each of
+ * the run's steps (snow comes and goes).
  */
 export function planeSeries(
   normal: Point,
   sky: SkySeries,
-  albedo: number,
+  albedo: number | Float64Array,
   skyline: Skyline = levelHorizon,
 ): PlaneSeries {
   const count = sky.index.length;
@@ -37,18 +38,21 @@ export function planeSeries(
   const diffuse = new Float64Array(count);
   const [east, north, up] = normal;
   const skyView = ((1 + up) / 2) * skyline.skyLeft;
-  const groundView = ((1 - up) / 2) * albedo;
+  const groundView = (1 - up) / 2;
+  const { clear } = skyline;
   const sine = Math.sqrt(Math.max(0, 1 - up * up)) * skyline.skyLeft;
   for (let j = 0; j < count; j++) {
     const cosine = east * sky.east[j] + north * sky.north[j] + up * sky.up[j];
     cosIncidence[j] = cosine;
     const round = sky.circumsolar[j];
-    if (cosine > 0 && (skyline.clear === null || skyline.clear[j] === 1)) {
+    if (cosine > 0) {
       const bright = round * sky.diffuse[j];
-      beam[j] = cosine * (sky.beam[j] + bright / (sky.up[j] > perezFloor ? sky.up[j] : perezFloor));
+      const past = clear === null ? 1 : clear[j];
+      beam[j] = past * cosine * (sky.beam[j] + bright / (sky.up[j] > perezFloor ? sky.up[j] : perezFloor));
     }
-    const even = sky.diffuse[j] * ((1 - round) * skyView + sky.horizon[j] * sine);
-    diffuse[j] = (even > 0 ? even : 0) + sky.global[j] * groundView;
+    const dome = sky.diffuse[j] * ((1 - round) * skyView + sky.horizon[j] * sine);
+    const ground = typeof albedo === 'number' ? albedo : albedo[sky.index[j]];
+    diffuse[j] = (dome > 0 ? dome : 0) + sky.global[j] * groundView * ground;
   }
   return { cosIncidence, beam, diffuse };
 }

@@ -48,6 +48,27 @@ let back = new Float64Array(96);
  * the opening is thrown along the light onto the receiver's plane and cut to it (Sutherland & Hodgman 1974).
  */
 export function litArea(receiver: Receiver, opening: Polygon, toSun: Point): number {
+  const count = thrown(receiver, opening, toSun);
+  return count > 2 ? shoelace(count) : 0;
+}
+
+/** The same as a polygon in the receiver's plane; empty where the light misses it. */
+export function litPolygon(receiver: Receiver, opening: Polygon, toSun: Point): Polygon {
+  const count = thrown(receiver, opening, toSun);
+  if (count < 3 || !(shoelace(count) > 1e-9)) return [];
+  const { origin, u, v } = receiver;
+  return Array.from({ length: count }, (_, i): Point => {
+    const [a, b] = [front[2 * i], front[2 * i + 1]];
+    return [
+      origin[0] + a * u[0] + b * v[0],
+      origin[1] + a * u[1] + b * v[1],
+      origin[2] + a * u[2] + b * v[2],
+    ];
+  });
+}
+
+/** Leaves the lit polygon in `front`, corners in (u, v), and returns how many they are. */
+function thrown(receiver: Receiver, opening: Polygon, toSun: Point): number {
   const slope = dot(toSun, receiver.normal);
   if (!(slope > 1e-9)) return 0;
   let count = opening.length;
@@ -65,7 +86,7 @@ export function litArea(receiver: Receiver, opening: Polygon, toSun: Point): num
     const next = (e + 1) % sides;
     count = cutByEdge(count, ax, ay, corners[2 * next] - ax, corners[2 * next + 1] - ay);
   }
-  return count > 2 ? shoelace(count) : 0;
+  return count;
 }
 
 /** Keeps the part of the polygon in `front` left of the edge from (ax, ay) along (dx, dy). */

@@ -1,5 +1,6 @@
 import type { OutdoorSteps } from '../weather/index.ts';
 import { airMass, lowSunZenith } from '../sun/index.ts';
+import { clearnessIndex, photonsPerJouleOfSky } from './photons.ts';
 import { perezClearness, perezCoefficient } from '../sun/perez.ts';
 
 /** Sun and sky of a run of steps made ready for any number of planes; arrays hold daylit steps only. */
@@ -18,6 +19,8 @@ export interface SkySeries {
   /** Share of the sky light that comes from round the sun, and the horizon brightening (Perez et al. 1990). */
   readonly circumsolar: Float64Array;
   readonly horizon: Float64Array;
+  /** Photons 400–700 nm per joule of global sunlight [µmol J⁻¹], by the sky's clearness. */
+  readonly photonsPerJoule: Float64Array;
 }
 
 const degree = Math.PI / 180;
@@ -37,6 +40,7 @@ export function skySeries(steps: OutdoorSteps): SkySeries {
   const global = make();
   const circumsolar = make();
   const horizon = make();
+  const photonsPerJoule = make();
   for (let j = 0; j < lit.length; j++) {
     const k = lit[j];
     const elevation = steps.sunElevation[k];
@@ -47,6 +51,9 @@ export function skySeries(steps: OutdoorSteps): SkySeries {
     beam[j] = elevation > 0 ? steps.beamNormal[k] : 0;
     diffuse[j] = steps.diffuseHorizontal[k];
     global[j] = steps.globalHorizontal[k];
+    photonsPerJoule[j] = photonsPerJouleOfSky(
+      clearnessIndex(global[j], steps.extraterrestrialNormal[k], up[j]),
+    );
     const zenith = 90 - elevation;
     if (zenith < lowSunZenith && diffuse[j] > 0) {
       const angle = zenith * degree;
@@ -56,7 +63,19 @@ export function skySeries(steps: OutdoorSteps): SkySeries {
       horizon[j] = perezCoefficient(2, clearness, brightness, angle);
     }
   }
-  return { n: steps.n, index: lit, east, north, up, beam, diffuse, global, circumsolar, horizon };
+  return {
+    n: steps.n,
+    index: lit,
+    east,
+    north,
+    up,
+    beam,
+    diffuse,
+    global,
+    circumsolar,
+    horizon,
+    photonsPerJoule,
+  };
 }
 
 function litSteps(steps: OutdoorSteps): Int32Array {

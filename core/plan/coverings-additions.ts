@@ -18,7 +18,8 @@ interface LayerNumbers {
   readonly life: number;
 }
 
-function layer(id: string, name: string, numbers: LayerNumbers): Covering {
+/** A layer of cloth or film from its numbers: the sun is passed as light is. */
+export function layer(id: string, name: string, numbers: LayerNumbers): Covering {
   return {
     id,
     name,

@@ -1,11 +1,19 @@
 import type { Covering, CoveringUse } from './covering.ts';
 import { additions, open } from './coverings-additions.ts';
+import { cloths } from './coverings-cloths.ts';
 import { films } from './coverings-films.ts';
 import { glazings } from './coverings-glazing.ts';
 import { walls } from './coverings-walls.ts';
 
 /** Every covering the catalogue knows, each number with its source. */
-export const coverings: readonly Covering[] = [...glazings, ...films, ...additions, ...walls, open];
+export const coverings: readonly Covering[] = [
+  ...glazings,
+  ...films,
+  ...additions,
+  ...cloths,
+  ...walls,
+  open,
+];
 
 const byId: ReadonlyMap<string, Covering> = new Map(coverings.map((entry) => [entry.id, entry]));
 

@@ -3,6 +3,7 @@ import { surfacesOf } from '../fabric/index.ts';
 import type { Enclosure } from '../fabric/index.ts';
 import { daylightSeries } from '../light/index.ts';
 import { coverSurfaces, interiorSun, leafCover } from '../heat/index.ts';
+import { placeCover } from './place-cover.ts';
 import type { SiteYear } from './site-year.ts';
 
 /** Daylight of a place as the season needs it, a value a step of the weather year. */
@@ -28,9 +29,9 @@ export interface PlaceLight {
 const leafAbsorptance = 0.5;
 const mixAbsorptance = 0.75;
 
-export function placeLight(place: Place, year: Pick<SiteYear, 'site' | 'steps'>): PlaceLight {
+export function placeLight(place: Place, year: SiteYear): PlaceLight {
   const fabric = surfacesOf(place);
-  const light = daylightSeries(place, year.site, year.steps, {}, fabric);
+  const light = daylightSeries(place, year.site, year.steps, placeCover(place, year), fabric);
   const covers = coverSurfaces(fabric);
   const n = year.steps.n;
   const sunLeaf = new Float64Array(n);

@@ -9,11 +9,17 @@ export interface HorizonPoint {
   readonly passes?: number;
 }
 
-/** Height of the skyline at an azimuth [degrees], straight between its points and right round the circle; 0 without points. */
-export function horizonElevation(profile: readonly HorizonPoint[], azimuth: number): number {
-  if (profile.length === 0) return 0;
+/** Points on either side of an azimuth, and how far it lies behind the one and the one is from the other [degrees]. */
+interface Between {
+  readonly before: HorizonPoint;
+  readonly after: HorizonPoint;
+  readonly behind: number;
+  readonly span: number;
+}
+
+/** Nearest point at or anticlockwise of an azimuth and nearest clockwise of it; the profile has points. */
+function pointsRound(profile: readonly HorizonPoint[], azimuth: number): Between {
   const at = turn(azimuth);
-  // Nearest point clockwise after `at` and nearest before it, both as distances 0…360.
   let before = profile[0];
   let after = profile[0];
   let behind = 361;
@@ -24,9 +30,27 @@ export function horizonElevation(profile: readonly HorizonPoint[], azimuth: numb
     if (back < behind) [behind, before] = [back, point];
     if (forth < ahead) [ahead, after] = [forth, point];
   }
-  const span = behind + ahead;
+  return { before, after, behind, span: behind + ahead };
+}
+
+/** Height of the skyline at an azimuth [degrees], straight between its points and right round the circle; 0 without points. */
+export function horizonElevation(profile: readonly HorizonPoint[], azimuth: number): number {
+  if (profile.length === 0) return 0;
+  const { before, after, behind, span } = pointsRound(profile, azimuth);
   if (span === 0) return before.elevation;
   return before.elevation + ((after.elevation - before.elevation) * behind) / span;
+}
+
+/** Share of light that comes through what stands at an azimuth [degrees], 0–1: that of the point it begins from. */
+export function horizonPasses(profile: readonly HorizonPoint[], azimuth: number): number {
+  if (profile.length === 0) return 0;
+  return pointsRound(profile, azimuth).before.passes ?? 0;
+}
+
+/** Share of the beam that reaches past the skyline: 1 with the sun above it, what bare trees pass behind them, 0 at night. */
+export function skylineShare(profile: readonly HorizonPoint[], elevation: number, azimuth: number): number {
+  if (!(elevation > 0)) return 0;
+  return elevation > horizonElevation(profile, azimuth) ? 1 : horizonPasses(profile, azimuth);
 }
 
 /** True where the sun's centre stands above the skyline and above the level horizon. */
@@ -52,7 +76,7 @@ export function horizonFromTable(table: Float64Array, azimuth: number): number {
 const step = 2;
 
 /**
- * Share of a plane's isotropic sky light that the skyline hides, 0–1: the sky below the skyline weighted with the
+ * Share of a plane's isotropic sky light that the skyline hides, 0–1: the sky below the skyline, less what comes through it, weighted with the
  * cosine of its angle to the plane, over the whole of it. Patches of 2° by 2° (derived; a level plane under an even
  * skyline of elevation e loses sin² e).
  */
@@ -63,18 +87,19 @@ export function skyViewCut(profile: readonly HorizonPoint[], plane: Plane): numb
   let all = 0;
   for (let azimuth = step / 2; azimuth < 360; azimuth += step) {
     const skyline = horizonElevation(profile, azimuth);
+    const held = 1 - horizonPasses(profile, azimuth);
     for (let elevation = step / 2; elevation < 90; elevation += step) {
       const weight = Math.max(0, incidenceCosine(plane, 90 - elevation, azimuth)) * cosd(elevation);
       all += weight;
-      hidden += weight * hiddenPart(elevation, skyline);
+      hidden += weight * held * hiddenPart(elevation, skyline, step);
     }
   }
   return all > 0 ? hidden / all : 0;
 }
 
-/** Share of a patch round an elevation that lies below the skyline. */
-function hiddenPart(elevation: number, skyline: number): number {
-  const low = sind(elevation - step / 2);
-  const high = sind(elevation + step / 2);
+/** Share of a patch of sky round an elevation, `height` tall [degrees], that lies below the skyline, 0–1. */
+export function hiddenPart(elevation: number, skyline: number, height: number): number {
+  const low = sind(elevation - height / 2);
+  const high = sind(Math.min(90, elevation + height / 2));
   return Math.max(0, Math.min(1, (sind(skyline) - low) / (high - low)));
 }

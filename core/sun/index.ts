@@ -39,9 +39,12 @@ export {
   type SkyModel,
 } from './plane.ts';
 export {
+  hiddenPart,
   horizonElevation,
   horizonFromTable,
+  horizonPasses,
   horizonTable,
+  skylineShare,
   skyViewCut,
   sunClearsHorizon,
   type HorizonPoint,

@@ -10,6 +10,17 @@ export type { Band } from './cover.ts';
 export { layersOf } from './openings.ts';
 export { daylightSeries } from './daylight.ts';
 export type { DaylightOptions, DaylightSeries } from './daylight.ts';
+export { dirtDays, dirtLoss } from './dirt.ts';
+export { wetCoverLoss } from './wet.ts';
+export {
+  clearnessIndex,
+  photonsPerClearJoule,
+  photonsPerJouleOfSky,
+  photonsPerOvercastJoule,
+} from './photons.ts';
+export { beamPatch, beamPatches } from './window-patch.ts';
+export type { BeamPatch, SunAt } from './window-patch.ts';
+export { windowSkyFactor, windowStripFactor } from './window-factor.ts';
 export { planeSeries, levelHorizon } from './plane-series.ts';
 export type { PlaneSeries, Skyline } from './plane-series.ts';
 export { sharedSkySeries, skySeries } from './sky-series.ts';

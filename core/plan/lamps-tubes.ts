@@ -4,7 +4,11 @@ import type { LampTechnology } from './lamp-technology.ts';
 
 const coolWhite = figure(74, `cool-white fluorescent, ${photometry}`, 'high');
 const coolWhitePhotons = figure(4.59, `cool-white fluorescent, ${photometry}`, 'high');
-const tubeRadiation = figure(0.3, `40 W cool white: infra-red 30.7 %; ${handbookBalance}`, 'medium');
+const tubeRadiation = figure(
+  0.18,
+  `infra-red 31 % of a cool white tube, half of it down and a part of the rest again from the warm reflector; derived, ${handbookBalance}`,
+  'low',
+);
 const maintenance = figure(0.9, 'fluorescent −5…−10 % over 8,000–10,000 h', 'medium');
 
 /** Fluorescent lamps, best first. */
@@ -86,7 +90,7 @@ export const fluorescentLamps: readonly LampTechnology[] = [
     },
     luxPerMicromole: figure(75, 'three-band phosphors 2,700–6,500 K, 72–82, from memory', 'low'),
     photonsPerJoule: figure(4.65, 'three-band phosphors 2,700–6,500 K, 4.45–4.75; derived', 'low'),
-    infraredShare: figure(0.35, `as a tube, but hotter; ${handbookBalance}`, 'low'),
+    infraredShare: figure(0.3, `as a bare tube, 31 %; ${handbookBalance}`, 'low'),
     infraredAbsorptance: warmFace,
     nearest: practice(0.15),
     life: figure(8000, 'rated 8,000–10,000 h, common practice', 'low'),

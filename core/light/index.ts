@@ -40,7 +40,11 @@ export {
   sunLuxPerMicromole,
 } from './daily-light.ts';
 export type { FieldLevel } from './field-level.ts';
-export type { BurnRisk } from './burn.ts';
+export { burnRisk, nearestDistance } from './burn.ts';
+export type { BurnInput, BurnRisk, LitPlants } from './burn.ts';
+export { leafLoad, leafOverAir } from './burn-leaf.ts';
+export { blackBody, photonsPerJouleAt, spectralFactors } from './spectrum.ts';
+export type { SpectralFactors, Spectrum } from './spectrum.ts';
 export { lampField } from './lamp-field.ts';
 export type { FieldOptions, LampArray, LampField, Reflectances } from './lamp-field.ts';
 export { areaOfRectangle, cornerFactor, parallelFactor, pointFactor, rectangleAt } from './rectangles.ts';

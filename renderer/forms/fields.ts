@@ -38,6 +38,9 @@ export interface TextField<T> extends Common<T> {
 
 export interface PlainField<T> extends Common<T> {
   readonly kind: 'clock' | 'day' | 'tick';
+  /** A day that may be left empty, which keeps null. */
+  readonly empty?: boolean;
+  readonly refuse?: (value: string, values: T) => string | null;
 }
 
 /** One field of a row, as data. A choice of `''` stands for null. */

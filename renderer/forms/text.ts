@@ -26,3 +26,9 @@ export function readClock(text: string): TextReading {
   if (minutes > 59 || hours > 24 || (hours === 24 && minutes > 0)) return refused;
   return { ok: true, value: `${String(hours).padStart(2, '0')}:${String(minutes).padStart(2, '0')}` };
 }
+
+/** A reading that is good by itself and that `refuse` takes too. */
+export function checked(reading: TextReading, refuse?: (value: string) => string | null): TextReading {
+  const reason = reading.ok ? (refuse?.(reading.value) ?? null) : null;
+  return reason === null ? reading : { ok: false, reason };
+}

@@ -33,6 +33,8 @@ const none: Option = { value: '', name: 'None' };
 export const liningOptions = (): Option[] => [none, ...optionsOf('lining')];
 export const secondSkinOptions = (): Option[] => [none, ...optionsOf('film'), ...optionsOf('glazing')];
 export const screenOptions = (): Option[] => [none, ...optionsOf('screen')];
+export const shadeOptions = (): Option[] => [none, ...optionsOf('shade')];
+export const sheerOptions = (): Option[] => [none, ...optionsOf('sheer')];
 export const fleeceOptions = (): Option[] => [none, ...optionsOf('fleece')];
 export const wallOptions = (): Option[] => [none, ...optionsOf('wall')];
 export const shadySideOptions = (): Option[] => [

@@ -1,5 +1,5 @@
 import type { Place } from '../../../core/index.ts';
-import { choice, number, share } from '../../forms/fields.ts';
+import { choice, number, plain, share } from '../../forms/fields.ts';
 import type { Field } from '../../forms/fields.ts';
 import { optionsFrom, shadySideOptions } from './choices.ts';
 
@@ -39,10 +39,13 @@ export const surroundFields: readonly Field<Place>[] = [
 
 export const lightShareFields: readonly Field<Place>[] = [
   share('frameShare', 'Frame and gutters take', [0, 60], { hint: 'of the cover' }),
-  share('dirtShare', 'Dirt takes', [0, 60], { hint: 'of the light' }),
-  share('wallReflectance', 'Inner walls throw back', [0, 98], {
-    hint: 'of the light: white 80, silver film 90, glass by night 10',
-    words: 'light thrown back by the walls',
+  share('dirtShare', 'Dirt takes', [0, 60], {
+    hint: 'of the light, where it has not been washed for a year',
+  }),
+  plain('day', 'cleanedOn', 'Washed each year on', {
+    empty: true,
+    words: 'day it is washed',
+    hint: 'dirt builds up again after it; leave empty for as dirty all year',
   }),
 ];
 

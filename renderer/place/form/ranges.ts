@@ -68,6 +68,18 @@ export const shapeFields: Record<ShapeKind, readonly NumberField<Sizes>[]> = {
   ],
 };
 
+/** Where a window's plants begin and how deep its panes sit. */
+export const windowFields: readonly NumberField<Sizes>[] = [
+  number('distance', 'Plants begin, behind the panes', 'm', [0, 2.9], {
+    words: 'distance of the plants',
+    refuse: (value, sizes) => heightRefusal(sizes, 'distance', value),
+  }),
+  number('reveal', 'Panes sit back in the wall by', 'm', [0, 1], {
+    words: 'reveal',
+    hint: 'from the wall’s outer face; it shades the panes',
+  }),
+];
+
 /** The wall behind a lean-to. */
 export const wallFields: readonly Field<ShapeOf<'lean-to'>['wall']>[] = [
   choice(
@@ -109,6 +121,11 @@ export function heightRefusal(
     const height = after.volume / after.floorArea;
     if (!(height >= meanHeight.least)) return 'That is too little air for such a floor.';
     if (!(height <= meanHeight.most)) return 'That is too much air over such a floor.';
+  }
+  if ('distance' in after && !(after.distance < after.depth)) {
+    return key === 'distance'
+      ? 'The plants must begin before the back of the sill.'
+      : 'The sill must reach behind where the plants begin.';
   }
   if ('backHeight' in after && !(after.backHeight >= after.frontHeight)) {
     return key === 'backHeight'

@@ -6,9 +6,13 @@ import * as air from '../../../renderer/place/form/air-fields.ts';
 import * as build from '../../../renderer/place/form/build-fields.ts';
 import * as cover from '../../../renderer/place/form/cover-fields.ts';
 import * as heat from '../../../renderer/place/form/heater-fields.ts';
-import { lampMore, lampRows } from '../../../renderer/place/form/lamp-fields.ts';
+import * as lampRows from '../../../renderer/place/form/lamp-fields.ts';
+import * as lampHours from '../../../renderer/place/form/lamp-hour-fields.ts';
+import * as lampLight from '../../../renderer/place/form/lamp-light-fields.ts';
 import * as layer from '../../../renderer/place/form/layer-fields.ts';
+import { windowFields } from '../../../renderer/place/form/ranges.ts';
 import * as room from '../../../renderer/place/form/room-fields.ts';
+import { firstUpperShelf, upperShelfFields } from '../../../renderer/place/form/shelf-fields.ts';
 import { firstWater, waterFields } from '../../../renderer/place/form/water-fields.ts';
 import { firstLamp, firstVent, newPlace } from '../../../renderer/place/new/defaults.ts';
 import * as site from '../../../renderer/place/site/site-fields.ts';
@@ -39,6 +43,20 @@ const inList = (name: string, fields: readonly Field<never>[], first: object, ke
 const heater = heaterOf({ id: 'a', name: 'A', kind: 'fan', power: 9, setPointDay: 5, setPointNight: 5 });
 const screen = { covering: 'woven-screen', closedWhen: 'cold-night', below: 5, from: '17:00', to: '08:00' };
 const lamp = firstLamp(house);
+const inLamp = (name: string, fields: readonly Field<never>[], first: object, key: string): Case => ({
+  name,
+  fields,
+  plan: (part) => withPlace({ ...house, lamps: [{ ...lamp, [key]: { ...first, ...part } }] }),
+  path: `places.0.lamps.0.${key}`,
+});
+const reading = { kind: 'reading', value: 900, unit: 'lux', distance: 0.4, luxPerMicromole: null } as const;
+const narrow = { kind: 'cosine-power', power: 4 } as const;
+const fileBeam = {
+  kind: 'file',
+  photometry: { name: 'own', vertical: [0, 90], planes: [0], candela: [9, 0] },
+  turned: 0,
+} as const;
+const bay = newPlace('window-bay', 54).place;
 const porch = newPlace('listed', 54).place;
 const withSurface = (surface: object): unknown => {
   if (porch.shape.kind !== 'listed') throw new Error(`expected listed surfaces, got ${porch.shape.kind}`);
@@ -82,7 +100,33 @@ const cases: readonly Case[] = [
     heater,
     'heaters',
   ),
-  inList('lamp', [...lampRows(lamp).flat(), ...lampMore('EUR')], lamp, 'lamps'),
+  inList(
+    'lamp',
+    [
+      ...lampRows.sizeFields,
+      ...lampRows.setFields,
+      ...lampRows.layoutFields(house),
+      ...lampRows.ageFields(lamp, 'EUR'),
+      ...lampHours.dayFields,
+      lampLight.efficacyField(lamp),
+    ],
+    lamp,
+    'lamps',
+  ),
+  inLamp('light by lumens', lampLight.lumenFields(lamp), lampLight.lightFrom('lumens', lamp), 'light'),
+  inLamp('light by reading', lampLight.readingFields(lamp, reading), reading, 'light'),
+  inLamp('light of a file', lampLight.fileFields(lamp), lampLight.lightFrom('file', lamp), 'light'),
+  inLamp('narrow beam', lampLight.powerFields(narrow), narrow, 'beam'),
+  inLamp('beam of a file', lampLight.turnedFields, fileBeam, 'beam'),
+  inLamp('longer day', lampHours.extendFields(lamp), lampHours.controlFrom('extend', lamp), 'control'),
+  inLamp('dark days', lampHours.darkDayFields, lampHours.controlFrom('daylight', lamp), 'control'),
+  inPlace('upper shelf', upperShelfFields(house), firstUpperShelf(house), 'upperShelf'),
+  {
+    name: 'window',
+    fields: windowFields as readonly Field<never>[],
+    plan: (part) => withPlace({ ...bay, shape: { ...bay.shape, ...part } }),
+    path: 'places.0.shape',
+  },
   inList('water', waterFields, firstWater, 'water'),
   {
     name: 'place',

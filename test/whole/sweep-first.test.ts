@@ -1,0 +1,4 @@
+import { seed } from './sweep-notes.ts';
+import { sweepPlans } from './sweep-plans.ts';
+
+sweepPlans(250, seed);

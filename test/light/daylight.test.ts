@@ -3,8 +3,6 @@ import { screenOf } from '../../core/index.ts';
 import { surfacesOf } from '../../core/fabric/index.ts';
 import { covering } from '../../core/plan/coverings.ts';
 import { daylightSeries, diffuseTransmittance } from '../../core/light/index.ts';
-import type { OutdoorSteps } from '../../core/weather/index.ts';
-import { emptySteps } from '../../core/weather/index.ts';
 import {
   allPlaces,
   coldFrame,
@@ -17,27 +15,13 @@ import {
   tunnel,
   windowBay,
 } from '../fabric/sample-places.ts';
+import { moment, nothing } from './moment.ts';
 import { sampleYear, sum } from './sample-year.ts';
 
 const site = { albedo: 0.2, horizon: [] };
 const year = sampleYear();
 const outdoors = sum(year.globalHorizontal);
 const share = (values: Float64Array) => sum(values) / outdoors;
-
-/** One step with the sun at an azimuth and elevation [degrees] and no sky light, or sky light alone. */
-function moment(azimuth: number, elevation: number, beam: number, diffuse: number): OutdoorSteps {
-  const steps = emptySteps(0, 15, 1);
-  steps.sunAzimuth[0] = azimuth;
-  steps.sunElevation[0] = elevation;
-  steps.beamNormal[0] = beam;
-  steps.diffuseHorizontal[0] = diffuse;
-  steps.globalHorizontal[0] = beam * Math.sin((elevation * Math.PI) / 180) + diffuse;
-  steps.extraterrestrialNormal[0] = 1361;
-  return steps;
-}
-
-/** A cover that takes nothing, so that geometry alone is left. */
-const nothing = { covering: 'open', frameShare: 0, dirtShare: 0 };
 
 describe('daylight at the plants’ level over a year', () => {
   // House total 50–70 % of outdoors (from memory; no published value found): photons come through a little better

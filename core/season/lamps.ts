@@ -1,10 +1,11 @@
 import type { Lamp } from '../plan/lamp.ts';
-import { lampTechnology } from '../plan/lamps.ts';
+import { lampTechnology, wattShares } from '../plan/lamps.ts';
 import type { Place } from '../plan/schema.ts';
 import { lampLight, lampWatts } from '../light/index.ts';
 
-/** Micromoles of 400–700 nm photons a joule of that light: 4.6–5.0 for lamps (Thimijan & Heins 1983). */
-const photonsPerJoule = 4.9;
+/** Share of 400–700 nm light that leaves and pots take up, and of the radiation beyond it: leaves throw most near infra-red back, mix takes it (estimates). */
+const lightTaken = 0.85;
+const infraredTaken = 0.6;
 
 /** One lamp of a place, reduced to what the season needs. */
 export interface LampRun {
@@ -24,8 +25,12 @@ export function lampRuns(place: Place): LampRun[] {
     const watts = lampWatts(lamp);
     const inside =
       lamp.driver === 'inside' ? watts : watts * (1 - lampTechnology(lamp.technology).driverLoss.value);
-    const onCanopy = (light.average * place.growingArea) / photonsPerJoule;
-    const absorbed = Math.min(inside, 0.85 * onCanopy);
+    const technology = lampTechnology(lamp.technology);
+    const landed = light.average * place.growingArea;
+    const asLight = lightTaken * (landed / technology.photonsPerJoule.value);
+    const reaching = light.emitted > 0 ? Math.min(1, landed / light.emitted) : 0;
+    const asInfrared = infraredTaken * reaching * watts * wattShares(technology).infrared;
+    const absorbed = Math.min(inside, asLight + asInfrared);
     return {
       lamp,
       watts,

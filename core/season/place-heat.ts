@@ -1,4 +1,6 @@
+import { covering } from '../plan/coverings.ts';
 import type { Place } from '../plan/schema.ts';
+import { wetCoverLoss } from '../light/index.ts';
 import {
   AIR,
   LEAF,
@@ -30,6 +32,8 @@ export interface PlaceRun extends Schedules {
   readonly light: PlaceLight;
   readonly room: Float64Array | null;
   readonly wetness: number;
+  /** Share of the daylight lost while the cover is wet inside, 0–1. */
+  readonly wetLoss: number;
 }
 
 export function preparePlaceRun(
@@ -47,6 +51,7 @@ export function preparePlaceRun(
     light,
     room,
     wetness,
+    wetLoss: place.shape.kind === 'listed' ? 0 : wetCoverLoss(covering(place.covering)),
     ...placeSchedules(place, year),
   };
 }
@@ -65,7 +70,7 @@ export function setDrive(drive: Drive, run: PlaceRun, year: SiteYear, k: number,
     run.room === null ? drive.humidity : roomHumidity(drive, clock.dayMean[k], year.pressure);
   drive.snowDepth = run.snowDepth === null ? 0 : run.snowDepth[k];
   for (let i = 0; i < light.sunOnSurface.length; i++) drive.sunOnSurface[i] = light.sunOnSurface[i][k];
-  const clear = drive.snowDepth > 0 ? lightUnderSnow(drive.snowDepth, light.snowShare) : 1;
+  const clear = coverClear(run, drive.snowDepth, state.condensing);
   drive.sunLeaf = light.sunLeaf[k] * clear;
   drive.sunPots = light.sunPots[k] * clear;
   drive.sunFloor = light.sunFloor[k] * clear;
@@ -89,6 +94,12 @@ export function setDrive(drive: Drive, run: PlaceRun, year: SiteYear, k: number,
   drive.onFleece = 0;
   if (drive.fleeceLaid) shade(drive, light.fleeceShare);
   drive.wetness = run.wetness;
+}
+
+/** Share of the daylight left under snow and drops on the cover, 0–1. */
+export function coverClear({ light, wetLoss }: PlaceRun, snowDepth: number, wet: boolean): number {
+  const underSnow = snowDepth > 0 ? lightUnderSnow(snowDepth, light.snowShare) : 1;
+  return wet ? underSnow * (1 - wetLoss) : underSnow;
 }
 
 /** A fleece lets `share` of the light through to leaves and pots and takes up the rest itself. */

@@ -5,12 +5,19 @@ import { airHeights, heatPerEnergy } from '../heat/index.ts';
 import type { Drive, HeatState } from '../heat/index.ts';
 import { DayReducer } from './reduce.ts';
 import { HeatLedger } from './ledger.ts';
-import { airOf, leafOf, potsOf, preparePlaceRun, relativeHumidity, runPlaceHeat } from './place-heat.ts';
+import {
+  airOf,
+  coverClear,
+  leafOf,
+  potsOf,
+  preparePlaceRun,
+  relativeHumidity,
+  runPlaceHeat,
+} from './place-heat.ts';
 import type { PlaceRun } from './place-heat.ts';
 import type { PlaceLight } from './place-light.ts';
 import type { SiteYear } from './site-year.ts';
 import { lampRuns } from './lamps.ts';
-import { lightUnderSnow } from './schedules.ts';
 import { roomTemperatures } from './surroundings.ts';
 import { FuelCount } from './fuel.ts';
 import { MouldCount } from './mould.ts';
@@ -90,8 +97,8 @@ export function runPlaceYear(
     reducer.temperatures(airOf(state), leaf[index], potsOf(state), lit);
     const underFleece = drive.fleeceLaid ? light.fleeceShare : 1;
     ppfd *= underFleece;
-    const underSnow = drive.snowDepth > 0 ? lightUnderSnow(drive.snowDepth, light.snowShare) : 1;
-    series.daylight[day] += light.benchPhotons[k] * underFleece * underSnow * moles;
+    const clear = coverClear(run, drive.snowDepth, state.condensing);
+    series.daylight[day] += light.benchPhotons[k] * underFleece * clear * moles;
     series.lampLight[day] += ppfd * moles;
     if (ppfd > 0 || (seesDay && clock.twilight[k] === 1)) reducer.hours(series.photoperiod, day);
     let electric = lampWatts;

@@ -30,9 +30,14 @@ describe('snow left on the roof', () => {
     expect(under.length).toBeGreaterThan(3);
     expect(free.length).toBeGreaterThan(250);
     const dimmed = 1 - snowShare * (1 - Math.exp(-0.1 / 0.06));
-    for (const day of under)
-      expect(left.daily.daylight[day] / cleared.daily.daylight[day]).toBeCloseTo(dimmed, 9);
-    for (const day of free) expect(left.daily.daylight[day]).toBe(cleared.daily.daylight[day]);
+    // Under snow the cover sweats at other hours, and drops on glass take 3.6 % of the light while they are there.
+    const drops = 0.036;
+    const share = (day: number) => left.daily.daylight[day] / cleared.daily.daylight[day];
+    for (const day of under) {
+      expect(share(day)).toBeGreaterThan(dimmed * (1 - drops));
+      expect(share(day)).toBeLessThan(dimmed / (1 - drops));
+    }
+    for (const day of free) expect(Math.abs(share(day) - 1)).toBeLessThan(drops);
   });
 
   it('keeps the nights it lies on warmer', () => {

@@ -1,7 +1,7 @@
-import type { LampComparison, LampOption, Place, Plan } from '../../core/index.ts';
+import type { LampComparison, LampOption, LampView, Place, Plan } from '../../core/index.ts';
 import type { Bench } from '../state/bench.svelte.ts';
 import type { LampDraft } from './options.ts';
-import { draftOf, firstDrafts, freeId, lampOf, mostOptions } from './options.ts';
+import { draftOf, firstDrafts, freeId, mostOptions, placeWith, planWith } from './options.ts';
 
 /**
  * The options being compared, place by place. It outlives the view, so that a try on the sheet loses none; what
@@ -11,8 +11,10 @@ export class LampDesk {
   #bench: Bench;
   #request = 0;
   #drafts = $state.raw<Readonly<Record<string, readonly LampDraft[]>>>({});
+  #chosen = $state<string | null>(null);
 
   placeId = $state('');
+  view = $state<LampView>('as-given');
   results = $state.raw<readonly LampComparison[]>([]);
   error = $state<string | null>(null);
   busy = $state(false);
@@ -34,10 +36,18 @@ export class LampDesk {
   get full(): boolean {
     return this.drafts.length + 1 >= mostOptions;
   }
+  /** The option looked at closely: the one chosen, else the first; null where there is none. */
+  get chosen(): LampDraft | null {
+    return this.drafts.find((draft) => draft.id === this.#chosen) ?? this.drafts[0] ?? null;
+  }
 
   choose(placeId: string) {
     this.placeId = placeId;
     this.results = [];
+  }
+
+  look(draftId: string) {
+    this.#chosen = draftId;
   }
 
   add() {
@@ -45,7 +55,8 @@ export class LampDesk {
     const id = freeId(this.drafts);
     const there = this.place.lamps[0];
     const like = this.drafts.at(-1) ?? (there ? draftOf(there, id) : firstDrafts(this.place)[0]);
-    this.#set([...this.drafts, { ...like, id }]);
+    this.#set([...this.drafts, { ...like, id, lamp: { ...like.lamp, id } }]);
+    this.#chosen = id;
   }
 
   change(draft: LampDraft) {
@@ -58,19 +69,16 @@ export class LampDesk {
 
   /** The plan with an option hung in the place instead of what is there. */
   withOption(plan: Plan, draft: LampDraft): Plan {
-    const lamps = [{ ...lampOf(draft), id: 'lamp' }];
-    return {
-      ...plan,
-      places: plan.places.map((one) => (one.id === this.placeId ? { ...one, lamps } : one)),
-    };
+    const place = plan.places.find((one) => one.id === this.placeId);
+    return place ? planWith(plan, placeWith(place, draft)) : plan;
   }
 
   /** Asks the engine; an answer that a newer question has overtaken is dropped. */
-  async ask(plan: Plan, placeId: string, options: readonly LampOption[]) {
+  async ask(plan: Plan, placeId: string, options: readonly LampOption[], view: LampView) {
     const mine = ++this.#request;
     this.busy = true;
     try {
-      const answer = await this.#bench.engine.lamps(plan, placeId, options);
+      const answer = await this.#bench.engine.lamps(plan, placeId, options, view);
       if (mine !== this.#request) return;
       this.results = answer;
       this.error = null;

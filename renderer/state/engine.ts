@@ -3,6 +3,8 @@ import type {
   DampChoice,
   LampComparison,
   LampOption,
+  LampPlacing,
+  LampView,
   NightInput,
   NightResult,
   Plan,
@@ -12,17 +14,19 @@ import type {
   Wish,
 } from '../../core/index.ts';
 import type { Host } from '../../electron/contract.ts';
+import type { FoundPlacings } from '../worker/messages.ts';
 import { unpackSeason } from '../worker/season-parcel.ts';
 import { EngineThread } from './engine-thread.ts';
 
 /**
  * The engine in its workers: one for the sheet and the night (which starts from the season the sheet has), one
- * for lamps, one each for the search for ways and for advice against damp, which can be stopped. The page waits for
- * none of them.
+ * for lamps, one each for the placing of a lamp's hours, the search for ways and advice against damp, which can be
+ * stopped. The page waits for none of them.
  */
 export class Engine {
   #sheet: EngineThread;
   #desk: EngineThread;
+  #placing: EngineThread;
   #search: EngineThread;
   #damp: EngineThread;
   #waiting: {
@@ -36,6 +40,7 @@ export class Engine {
   constructor(host: Host) {
     this.#sheet = new EngineThread(host, 'sheet');
     this.#desk = new EngineThread(host, 'desk');
+    this.#placing = new EngineThread(host, 'placing');
     this.#search = new EngineThread(host, 'search');
     this.#damp = new EngineThread(host, 'damp');
   }
@@ -70,8 +75,25 @@ export class Engine {
     return this.#sheet.ask('night', { plan, input });
   }
 
-  lamps(plan: Plan, placeId: string, options: readonly LampOption[]): Promise<readonly LampComparison[]> {
-    return this.#desk.ask('lamps', { plan, placeId, options });
+  lamps(
+    plan: Plan,
+    placeId: string,
+    options: readonly LampOption[],
+    view: LampView,
+  ): Promise<readonly LampComparison[]> {
+    return this.#desk.ask('lamps', { plan, placeId, options, view });
+  }
+
+  /** Where a lamp's hours are best put, each placing told as it is run; stopped as `ways` is. */
+  placing(
+    plan: Plan,
+    placeId: string,
+    lampId: string,
+    onPlacing?: (placing: LampPlacing) => void,
+    signal?: AbortSignal,
+  ): Promise<FoundPlacings> {
+    const ask = () => this.#placing.ask('placing', { plan, placeId, lampId }, onPlacing);
+    return stoppable(this.#placing, signal, ask);
   }
 
   /** Ways to a wish, each told as it is found. Aborting `signal` stops the search and rejects with its reason. */

@@ -3,14 +3,23 @@ import {
   createSeasonCache,
   dampChoices,
   findWays,
+  placeLampHours,
   readEpwBytes,
   readTmy3,
   runNight,
   runSeason,
   weatherFromPlan,
 } from '../../core/index.ts';
-import type { Plan, SeasonCache, SeasonResult, WeatherReading, WeatherYear } from '../../core/index.ts';
+import type {
+  LampPlacing,
+  Plan,
+  SeasonCache,
+  SeasonResult,
+  WeatherReading,
+  WeatherYear,
+} from '../../core/index.ts';
 import { packSeason } from './season-parcel.ts';
+import { winterHours } from './winter-hours.ts';
 import type {
   FromWorker,
   RequestMessage,
@@ -66,8 +75,16 @@ const answers: Answers = {
     return parcel;
   },
   night: ({ plan, input }) => runNight(plan, input, weatherOf(plan), cache),
-  lamps: ({ plan, placeId, options }) =>
-    compareLamps(options, { plan, weather: weatherOf(plan), placeId, cache }),
+  lamps: ({ plan, placeId, options, view }) =>
+    compareLamps(options, { plan, weather: weatherOf(plan), placeId, cache }, view),
+  placing: ({ plan, placeId, lampId }, id) => {
+    const weather = weatherOf(plan);
+    const onPlacing = (piece: LampPlacing) => tell({ kind: 'piece', id, piece });
+    return {
+      placings: placeLampHours(plan, weather, placeId, lampId, { cache, onPlacing }),
+      outdoors: winterHours(weather),
+    };
+  },
   ways: ({ plan, wish }, id) =>
     findWays(plan, weatherOf(plan), wish, { cache, onWay: (piece) => tell({ kind: 'piece', id, piece }) }),
   damp: ({ plan, placeId }, id) =>

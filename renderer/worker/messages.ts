@@ -3,6 +3,9 @@ import type {
   DampChoice,
   LampComparison,
   LampOption,
+  LampPlacing,
+  LampPlacings,
+  LampView,
   NightInput,
   NightResult,
   Plan,
@@ -21,14 +24,25 @@ export interface WeatherMessage {
   readonly bytes: Uint8Array;
 }
 
+/** The placings of a lamp's hours, and the mean outdoor temperature of each hour of a winter's day [°C]. */
+export interface FoundPlacings {
+  readonly placings: LampPlacings;
+  readonly outdoors: readonly number[];
+}
+
 /** What can be asked of the engine, by name: what goes in, what is told on the way, what comes out. */
 export interface Requests {
   season: { ask: { plan: Plan }; piece: never; answer: SeasonParcel };
   night: { ask: { plan: Plan; input: NightInput }; piece: never; answer: NightResult };
   lamps: {
-    ask: { plan: Plan; placeId: string; options: readonly LampOption[] };
+    ask: { plan: Plan; placeId: string; options: readonly LampOption[]; view: LampView };
     piece: never;
     answer: readonly LampComparison[];
+  };
+  placing: {
+    ask: { plan: Plan; placeId: string; lampId: string };
+    piece: LampPlacing;
+    answer: FoundPlacings;
   };
   ways: { ask: { plan: Plan; wish: Wish }; piece: Way; answer: WaysResult };
   damp: { ask: { plan: Plan; placeId: string }; piece: DampChoice; answer: DampAdvice };

@@ -2,7 +2,7 @@ import { describe, expect, it, vi } from 'vitest';
 import { demonstrationPlan } from '../../core/index.ts';
 import type { LampComparison, NightInput, NightResult, Plan, Way, WaysResult } from '../../core/index.ts';
 import { lampDesk } from '../../renderer/lamps/lamp-desk.svelte.ts';
-import { optionsOf } from '../../renderer/lamps/options.ts';
+import { optionsOf, withPart } from '../../renderer/lamps/options.ts';
 import type { Bench } from '../../renderer/state/bench.svelte.ts';
 import { firstNight } from '../../renderer/tonight/night.ts';
 import { tonightDesk } from '../../renderer/tonight/tonight-desk.svelte.ts';
@@ -90,7 +90,7 @@ describe('lamps', () => {
   });
   it('hang an option in the chosen place alone', () => {
     const desk = lampDesk(bench({}));
-    const plan = desk.withOption(demonstrationPlan, { ...desk.drafts[0], watts: 90 });
+    const plan = desk.withOption(demonstrationPlan, withPart(desk.drafts[0], { watts: 90 }));
     for (const [index, place] of plan.places.entries()) {
       if (place.id === desk.placeId) expect(place.lamps.map((lamp) => lamp.watts)).toEqual([90]);
       else expect(place).toBe(demonstrationPlan.places[index]);
@@ -106,7 +106,7 @@ describe('lamps', () => {
   it('drop an answer that a newer question has overtaken', async () => {
     const { ask, waiting } = held<readonly LampComparison[]>();
     const desk = lampDesk(bench({ engine: { lamps: ask } }));
-    const asked = [1, 2].map(() => desk.ask(demonstrationPlan, 'bright-tent', []));
+    const asked = [1, 2].map(() => desk.ask(demonstrationPlan, 'bright-tent', [], 'as-given'));
     const newest: LampComparison[] = [];
     waiting[1].give(newest);
     waiting[0].give([{} as LampComparison]);

@@ -1,47 +1,165 @@
 import { describe, expect, it } from 'vitest';
-import { demonstrationPlan, lampTechnologies, parsePlan } from '../../core/index.ts';
-import type { LampComparison } from '../../core/index.ts';
+import { burningHours, demonstrationPlan, lampOf, lampTechnologies, parsePlan } from '../../core/index.ts';
+import type { Lamp, Place } from '../../core/index.ts';
 import {
-  coarse,
+  cheapStretches,
+  coldStretches,
+  hoursWords,
+  litStretches,
+  namedHours,
+  withHours,
+} from '../../renderer/lamps/hours.ts';
+import { inputRows } from '../../renderer/lamps/input-rows.ts';
+import { partOfFile, withoutFile } from '../../renderer/lamps/light-file.ts';
+import { coarse } from '../../renderer/lamps/map.ts';
+import {
   draftOf,
   firstDrafts,
   freeId,
-  hoursOf,
-  lampOf,
   optionsOf,
+  placeWith,
+  planWith,
   usualPrice,
+  withName,
+  withPart,
   withTechnology,
 } from '../../renderer/lamps/options.ts';
 
 const tent = demonstrationPlan.places.find((place) => place.id === 'bright-tent')!;
 const tunnel = demonstrationPlan.places.find((place) => place.id === 'tunnel')!;
+const panel = tent.lamps[0];
+const planOf = (place: Place) => parsePlan(planWith(demonstrationPlan, place));
+
+/** A lamp with every field set to something else than is usual. */
+const rich: Lamp = lampOf({
+  id: 'rich',
+  name: 'Everything set',
+  technology: 'led-red-blue',
+  watts: 60,
+  efficacy: 2.8,
+  light: { kind: 'reading', value: 9000, unit: 'lux', distance: 0.3, luxPerMicromole: 9 },
+  beam: { kind: 'cosine-power', power: 4 },
+  count: 3,
+  arrangement: 'bars',
+  height: 0.35,
+  shelf: 'lower',
+  along: 0.05,
+  across: -0.04,
+  length: 0.5,
+  width: 0.05,
+  on: '23:30',
+  off: '04:15',
+  second: { on: '16:00', off: '18:20' },
+  control: { kind: 'daylight', below: 120, deadTime: 20 },
+  mostDay: 13,
+  dimming: 0.8,
+  wattsAtHalf: 33,
+  driver: 'outside',
+  burnt: 4000,
+  life: 25000,
+  price: 230,
+});
 
 describe('an option', () => {
   it('is a lamp that a plan accepts, for each technology and through midnight', () => {
     for (const { id } of lampTechnologies) {
-      const draft = {
-        ...withTechnology(draftOf(tent.lamps[0], 'option-2'), id),
-        onMinutes: 20 * 60,
-        hours: 11.5,
-      };
-      const places = demonstrationPlan.places.map((one) =>
-        one.id === tent.id ? { ...one, lamps: [lampOf(draft)] } : one,
-      );
-      expect(parsePlan({ ...demonstrationPlan, places })).toMatchObject({ ok: true });
+      const draft = withTechnology(draftOf(panel, 'option-2'), id);
+      const late = withPart(draft, withHours({ ...draft.lamp, on: '20:00' }, 11.5));
+      expect(burningHours(late.lamp)).toBe(11.5);
+      expect(planOf(placeWith(tent, late))).toMatchObject({ ok: true });
     }
   });
-  it('keeps its hours through a lamp and back, midnight and the whole day included', () => {
-    const draft = draftOf(tent.lamps[0], 'option-2');
-    for (const hours of [0.25, 9, 14.5, 23.75, 24]) {
-      expect(draftOf(lampOf({ ...draft, hours }), 'option-2').hours).toBe(hours);
-    }
-    expect(hoursOf({ on: '22:00', off: '06:30' })).toBe(8.5);
+  it('carries every field of its lamp into the plan', () => {
+    const place = placeWith(tunnel, draftOf(rich, 'option-2'));
+    expect(place.lamps).toEqual([{ ...rich, id: 'lamp' }]);
+    expect(planOf(place)).toMatchObject({ ok: true });
   });
-  it('folds the dimming of the lamp there into its watts', () => {
-    expect(draftOf({ ...tent.lamps[0], dimming: 0.5 }, 'option-2').watts).toBe(37.5);
+  it('leaves the lamps of the other shelf hanging, bought already', () => {
+    const two = {
+      ...tent,
+      lamps: [
+        { ...panel, shelf: 'upper' as const },
+        { ...panel, id: 'lamp' },
+      ],
+    };
+    const draft = draftOf(two.lamps[1], 'option-2');
+    expect(placeWith(two, draft).lamps.map(({ id, shelf }) => [id, shelf])).toEqual([
+      ['lamp', 'lower'],
+      ['panel', 'upper'],
+    ]);
+    const over = draftOf(two.lamps[0], 'option-3');
+    expect(placeWith(two, over).lamps.map((lamp) => lamp.id)).toEqual(['lamp-2', 'lamp']);
+    expect(optionsOf(two, [draft])[1].lamps.map((lamp) => lamp.price)).toEqual([110, 0]);
   });
-  it('takes its usual price from the catalogue’s price a watt', () => {
+  it('takes its usual price from the catalogue’s price a watt until the user gives one', () => {
     expect(usualPrice({ technology: 'led-white', watts: 50, count: 2 })).toBe(120);
+    const usual = withTechnology(draftOf(panel, 'option-2'), 'led-white');
+    expect(withPart(usual, { watts: 100 }).lamp.price).toBe(120);
+    expect(withPart(withPart(usual, { price: 65 }), { watts: 100 }).lamp.price).toBe(65);
+  });
+  it('keeps the proportion of its watts at half light, which a plan wants below those at full', () => {
+    const draft = withPart(draftOf(rich, 'option-2'), { watts: 20 });
+    expect(draft.lamp.wattsAtHalf).toBeCloseTo(11, 9);
+    expect(withPart(draft, { watts: 30, wattsAtHalf: 12 }).lamp.wattsAtHalf).toBe(12);
+  });
+  it('is named after its kind unless the user has named it', () => {
+    const draft = draftOf(panel, 'option-2');
+    expect(withTechnology(draft, 't5-fluorescent').lamp.name).toBe('T5 fluorescent');
+    expect(withTechnology(withName(draft, '  Mine '), 't5-fluorescent').lamp.name).toBe('Mine');
+    expect(withName(draft, '   ')).toBe(draft);
+  });
+  it('gives back in each row what is put into it', () => {
+    const given: Record<string, number> = {
+      watts: 41.5,
+      count: 4,
+      height: 0.55,
+      hours: 9.5,
+      dimming: 65,
+      price: 12,
+    };
+    for (const row of inputRows({ temperature: 'C', length: 'm' }, 'EUR')) {
+      const lamp = { ...panel, ...row.part(panel, given[row.id]) };
+      expect(row.value(lamp), row.id).toBeCloseTo(given[row.id], 9);
+      expect(planOf({ ...tent, lamps: [lamp] }), row.id).toMatchObject({ ok: true });
+    }
+  });
+});
+
+describe('hours', () => {
+  it('end later or sooner and keep the second block', () => {
+    for (const hours of [0.25, 9, 14.5, 23.75]) expect(burningHours(withHours(panel, hours))).toBe(hours);
+    expect(withHours(panel, 24)).toMatchObject({ on: '00:00', off: '24:00' });
+    const two = { ...panel, on: '06:00', off: '08:00', second: { on: '16:00', off: '20:00' } };
+    expect(withHours(two, 7)).toMatchObject({ on: '06:00', off: '09:00', second: two.second });
+    // Longer than reaches to the second block, the whole day but a little: one block is left.
+    expect(withHours(two, 15)).toMatchObject({ on: '06:00', off: '21:00', second: null });
+    // Fewer hours than the second block alone: one block is left.
+    expect(withHours(two, 3)).toMatchObject({ on: '06:00', off: '09:00', second: null });
+  });
+  it('of a lamp that lengthens the day are those of the day', () => {
+    const lamp: Lamp = { ...panel, control: { kind: 'extend', hours: 14, end: 'dusk' } };
+    expect(namedHours(lamp)).toBe(14);
+    expect(withHours(lamp, 12.5).control).toEqual({ kind: 'extend', hours: 12.5, end: 'dusk' });
+    expect(hoursWords(lamp)).toBe('day made 14\u00a0h long, after dusk');
+  });
+  it('lie on the day in stretches cut at midnight', () => {
+    expect(litStretches(rich)).toEqual([
+      { from: 1410, to: 1440 },
+      { from: 0, to: 255 },
+      { from: 960, to: 1100 },
+    ]);
+    expect(litStretches({ on: '00:00', off: '24:00', second: null })).toEqual([{ from: 0, to: 1440 }]);
+    expect(litStretches({ on: '07:00', off: '07:00', second: null })).toEqual([]);
+    const tariff = { ...demonstrationPlan.tariff, nightPrice: 0.1, nightFrom: '23:00', nightTo: '07:00' };
+    expect(cheapStretches(tariff)).toEqual([
+      { from: 1380, to: 1440 },
+      { from: 0, to: 420 },
+    ]);
+    expect(cheapStretches({ ...tariff, nightPrice: null })).toEqual([]);
+  });
+  it('of the coldest third are found from the mean of each hour', () => {
+    const mean = Array.from({ length: 24 }, (_, hour) => 5 - 4 * Math.cos(((hour - 4.5) * Math.PI) / 12));
+    expect(coldStretches(mean)).toEqual([{ from: 60, to: 540 }]);
   });
 });
 
@@ -50,7 +168,9 @@ describe('the options', () => {
     const options = optionsOf(tent, firstDrafts(tent));
     expect(options).toHaveLength(3);
     expect(options[0].name).toBe('What is there');
-    expect(options[0].lamps[0]).toEqual({ ...tent.lamps[0], price: 0 });
+    expect(options[0].lamps[0]).toEqual({ ...panel, price: 0 });
+    expect(burningHours(options[1].lamps[0])).toBe(14);
+    expect(options[2].lamps[0].watts).toBe(150);
   });
   it('start with no lamp where there is none', () => {
     const options = optionsOf(tunnel, firstDrafts(tunnel));
@@ -59,6 +179,20 @@ describe('the options', () => {
     expect(count).toBe(12); // one for about 0.6 m² of the tunnel's 7 m²
     expect(Math.abs((watts * count) / tunnel.growingArea - 75)).toBeLessThan(4); // 75 W m⁻², rounded to 5 W a lamp
   });
+  it('are lamps a plan accepts in every place, from the largest house to the longest name', () => {
+    const long = { ...panel, name: 'x'.repeat(60), watts: 5000 };
+    for (const place of [
+      ...demonstrationPlan.places,
+      { ...tent, lamps: [long] },
+      { ...tunnel, growingArea: 9000 },
+    ])
+      for (const draft of firstDrafts(place))
+        expect(
+          planOf({ ...placeWith(place, draft), growingArea: Math.min(place.growingArea, 20) }),
+        ).toMatchObject({
+          ok: true,
+        });
+  });
   it('never share an identifier', () => {
     const drafts = firstDrafts(tent);
     expect(drafts.map((draft) => draft.id)).not.toContain(freeId(drafts));
@@ -66,11 +200,34 @@ describe('the options', () => {
   });
 });
 
+describe('a photometric file', () => {
+  const photometry = { name: 'Bar', vertical: [0, 90], planes: [0], candela: [100, 0] };
+  it('gives beam, watts, light and size of the face, as far as a lamp may have them', () => {
+    const file = { photometry, lumens: 300, watts: 18, lengthMetres: 0.6, widthMetres: 0 };
+    expect(partOfFile(file, true)).toEqual({
+      beam: { kind: 'file', photometry, turned: 0 },
+      light: { kind: 'file', luxPerMicromole: null },
+      watts: 18,
+      length: 0.6,
+    });
+    expect(Object.keys(partOfFile({ ...file, watts: 0 }, true))).not.toContain('watts');
+    expect(Object.keys(partOfFile(file, false)).sort()).toEqual(['beam', 'length']);
+    expect(planOf({ ...tent, lamps: [{ ...panel, ...partOfFile(file, true) }] })).toMatchObject({ ok: true });
+  });
+  it('taken away takes the light summed from it along, and no other', () => {
+    const part = partOfFile({ photometry, lumens: 300, watts: 18, lengthMetres: 0, widthMetres: 0 }, true);
+    expect(withoutFile({ ...panel, ...part })).toEqual({
+      beam: { kind: 'even' },
+      light: { kind: 'efficacy' },
+    });
+    expect(withoutFile({ ...rich, beam: part.beam! })).toEqual({ beam: { kind: 'even' } });
+  });
+});
+
 describe('the numbers on the map', () => {
   it('are means of their cells and keep the mean of the whole', () => {
     const map = Float64Array.from({ length: 24 }, (_, index) => index);
-    const comparison = { map, columns: 6, rows: 4 } as unknown as LampComparison;
-    const cells = coarse(comparison, 3, 2);
+    const cells = coarse({ map, columns: 6, rows: 4 }, 3, 2);
     expect(cells.map((cell) => cell.value)).toEqual([3.5, 5.5, 7.5, 15.5, 17.5, 19.5]);
     expect(cells.reduce((sum, cell) => sum + cell.value, 0) / 6).toBeCloseTo(11.5, 12);
   });

@@ -1,0 +1,117 @@
+import * as d3 from 'd3';
+import type { FieldLevel, Lamp } from '../../core/index.ts';
+import { lampPhotons } from '../../core/index.ts';
+import { halfAngle, intensityOf } from './beam.ts';
+import type { Fitting } from './fittings.ts';
+
+const degree = Math.PI / 180;
+
+/** Grid of the drawing: light straight from the lamps on a level face, in the section at half the length. */
+export interface LightSection {
+  /** Across, from the middle of the area, and height over the plants' tops of the grid's first point [m]. */
+  readonly from: number;
+  readonly low: number;
+  /** Distance of grid points [m], across and up. */
+  readonly step: readonly [across: number, up: number];
+  readonly columns: number;
+  readonly rows: number;
+  /** Photon flux density, rows from the bottom up [µmol m⁻² s⁻¹]. */
+  readonly values: Float64Array;
+}
+
+interface Spot {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Points that stand for a fitting's face: near enough together to look like a face, few where lamps are many. */
+function spotsOf(fitting: Fitting, most: number): Spot[] {
+  const along = Math.max(1, Math.min(most, Math.ceil(fitting.length / 0.12)));
+  const across = Math.max(1, Math.min(most, Math.ceil(fitting.width / 0.12)));
+  return Array.from({ length: along * across }, (_, i) => ({
+    x: fitting.x + (((i % along) + 0.5) / along - 0.5) * fitting.length,
+    y: fitting.y + ((Math.floor(i / along) + 0.5) / across - 0.5) * fitting.width,
+  }));
+}
+
+/**
+ * Light straight from a lamp in the section across the middle of the area, on level faces: intensity × cos / r² over
+ * points of the faces. What walls throw back is left out, so close to reflecting walls there is more than drawn.
+ */
+export function lightSection(
+  lamp: Lamp,
+  fittings: readonly Fitting[],
+  range: { readonly from: number; readonly to: number; readonly low: number; readonly high: number },
+  size: readonly [columns: number, rows: number] = [56, 32],
+): LightSection {
+  const [columns, rows] = size;
+  const step = [(range.to - range.from) / (columns - 1), (range.high - range.low) / (rows - 1)] as const;
+  const intensity = intensityOf(lamp.beam);
+  const spots = fittings.flatMap((fitting) => spotsOf(fitting, fittings.length > 12 ? 1 : 4));
+  const photons = lampPhotons(lamp) / Math.max(1, spots.length);
+  const values = new Float64Array(columns * rows);
+  for (let row = 0; row < rows; row++) {
+    const dz = lamp.height - (range.low + row * step[1]);
+    if (dz <= 0.01) continue;
+    for (let column = 0; column < columns; column++) {
+      const y = range.from + column * step[0];
+      let sum = 0;
+      for (const spot of spots) {
+        const dy = y - spot.y;
+        const squared = spot.x * spot.x + dy * dy + dz * dz;
+        const cosine = dz / Math.sqrt(squared);
+        const azimuth = Math.atan2(dy, -spot.x) / degree;
+        sum += (intensity(Math.acos(cosine) / degree, azimuth) * cosine) / squared;
+      }
+      values[row * columns + column] = photons * sum;
+    }
+  }
+  return { from: range.from, low: range.low, step, columns, rows, values };
+}
+
+/** Levels at which lines of equal light are drawn: doubling, as the eye and the leaf take them. */
+export const lightLines: readonly number[] = [12, 25, 50, 100, 200, 400, 800, 1600];
+
+/** An area brighter than a level, as rings of points [m]: across from the middle, height over the plants' tops. */
+export interface LightArea {
+  readonly level: number;
+  readonly rings: readonly (readonly (readonly [number, number])[])[];
+}
+
+export function lightAreas(section: LightSection): LightArea[] {
+  const { columns, rows, values, from, low, step } = section;
+  const most = values.reduce((a, b) => Math.max(a, b), 0);
+  const levels = lightLines.filter((level) => level < most);
+  const contours = d3
+    .contours()
+    .size([columns, rows])
+    .smooth(true)
+    .thresholds([...levels]);
+  return contours(Array.from(values)).map(({ value, coordinates }) => ({
+    level: value,
+    rings: coordinates.flatMap((polygon) =>
+      polygon.map((ring) =>
+        ring.map(([i, j]) => [from + (i - 0.5) * step[0], low + (j - 0.5) * step[1]] as const),
+      ),
+    ),
+  }));
+}
+
+/** Rays at half of the beam's greatest strength, from the edges of a fitting down to the plants: points [m]. */
+export function halfRays(lamp: Lamp, fitting: Fitting): readonly (readonly [number, number])[][] {
+  const intensity = intensityOf(lamp.beam);
+  return ([-1, 1] as const).flatMap((side) => {
+    const angle = halfAngle(intensity, side * 90);
+    if (!(angle > 0 && angle < 89)) return [];
+    const edge = fitting.y + (side * fitting.width) / 2;
+    return [
+      [[edge, lamp.height] as const, [edge + side * lamp.height * Math.tan(angle * degree), 0] as const],
+    ];
+  });
+}
+
+/** Lamp's height over the lower level's plants [m]. */
+export function overLower(lamp: Lamp, levels: readonly FieldLevel[]): number {
+  const level = levels.find((each) => each.shelf === lamp.shelf);
+  return lamp.height + (level?.height ?? 0);
+}

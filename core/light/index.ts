@@ -1,4 +1,5 @@
 export {
+  assemblyOptics,
   assemblyTransmittance,
   coverAbsorptance,
   coverTransmittance,
@@ -49,4 +50,6 @@ export { lampField } from './lamp-field.ts';
 export type { FieldOptions, LampArray, LampField, Reflectances } from './lamp-field.ts';
 export { areaOfRectangle, cornerFactor, parallelFactor, pointFactor, rectangleAt } from './rectangles.ts';
 export type { Rectangle } from './rectangles.ts';
-export { lampLight, lampPhotons, lampPpfd, lampWatts } from './lamps.ts';
+export { lampLight, lampPhotons, lampPpfd, lampWatts, lightLeft } from './lamps.ts';
+export { placeField } from './field-all.ts';
+export type { PlaceField, PlaceFieldOptions } from './field-all.ts';

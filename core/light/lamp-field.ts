@@ -1,8 +1,14 @@
-import { boxFactors, boxLight } from './box-radiosity.ts';
-import type { Rectangle } from './rectangles.ts';
-import { areaOfRectangle, overlap, parallelFactor, pointFactor, rectangleAt } from './rectangles.ts';
+import { beamShape } from './beam.ts';
+import type { Box, BoxSide } from './box-parts.ts';
+import type { HungFace } from './field-direct.ts';
+import { lampFaces } from './field-layout.ts';
+import { unitField } from './field-unit.ts';
+import { hungInside } from './field-direct.ts';
+import { lines } from './patch-grid.ts';
+import { rectangleAt } from './rectangles.ts';
+import type { Beam } from '../plan/lamp.ts';
 
-/** Lamps of one kind over an area: an even Lambertian face each, spread evenly. */
+/** Lamps of one kind over an area, spread evenly. */
 export interface LampArray {
   /** Size of the light-giving face of one lamp [m]. */
   readonly length: number;
@@ -10,9 +16,12 @@ export interface LampArray {
   /** Photons of all lamps together, 400–700 nm [µmol s⁻¹]. */
   readonly photonFlux: number;
   readonly count?: number;
+  readonly arrangement?: 'panel' | 'bars' | 'bulbs';
+  /** An even face where not given. */
+  readonly beam?: Beam;
 }
 
-/** Shares of the light thrown back by walls, ceiling (at the lamps' height) and plants, 0–1. */
+/** Shares of the light thrown back by walls, ceiling and plants, 0–1. */
 export interface Reflectances {
   readonly walls: number;
   readonly ceiling: number;
@@ -22,9 +31,11 @@ export interface Reflectances {
 export interface FieldOptions {
   /** Part of the area plants stand on, in its middle [m]; the whole where not given. */
   readonly target?: { readonly length: number; readonly width: number };
-  /** Cells of the map along length and width, and level bands of the walls. */
+  /** Height of the ceiling [m]; at the lamps' height where not given. */
+  readonly ceiling?: number;
+  /** Cells of the map along length and width, and patches along a side of usual length. */
   readonly cells?: readonly [number, number];
-  readonly bands?: number;
+  readonly fineness?: number;
 }
 
 /** Light of lamps on the plants' level. */
@@ -36,21 +47,23 @@ export interface LampField {
   readonly evenness: number;
   /** Share of the emitted light that falls on the whole level (reflected light included), 0–1. */
   readonly utilisation: number;
-  /** Photon flux density by cell of the target, `map[row * columns + column]`, columns along its length. */
+  /** Mean photon flux density of each cell of the target, `map[row * columns + column]`, columns along its length. */
   readonly map: Float64Array;
   readonly columns: number;
   readonly rows: number;
   readonly target: { readonly length: number; readonly width: number };
-  /** Where the light ends [µmol s⁻¹]: on the plants' level, in walls and ceiling, past the area. They add up to `emitted`. */
+  /** Where the light ends [µmol s⁻¹]: in the plants, in walls and ceiling, past the plants. They add up to `emitted`. */
   readonly emitted: number;
   readonly absorbed: number;
   readonly inWalls: number;
   readonly lost: number;
+  /** What the ends add up to less `emitted`, as a share of it. */
+  readonly closure: number;
 }
 
 /**
- * Light field of a box: `area` lit by lamps `height` above the plants' level. Direct light by closed-form
- * configuration factors of rectangles; reflected light by radiosity over wall bands (see `box-radiosity.ts`).
+ * Light field of a closed box: `area` lit by lamps `height` above the plants' level. Direct light of even faces by
+ * closed-form configuration factors, of other beams by quadrature; reflected light by radiosity (`field-unit.ts`).
  */
 export function lampField(
   area: { readonly length: number; readonly width: number },
@@ -59,118 +72,72 @@ export function lampField(
   reflectances: Reflectances,
   options: FieldOptions = {},
 ): LampField {
-  checkPositive({ length: area.length, width: area.width, height });
-  const floor = rectangleAt(0, 0, area.length, area.width);
-  const faces = lampFaces(area, lamps);
-  const perLamp = lamps.photonFlux / faces.length;
-  const bands = options.bands ?? 8;
-  const direct = directLight(floor, faces, perLamp, height, bands);
-  const reflectance = new Float64Array(bands + 2).fill(reflectances.walls);
-  reflectance[0] = reflectances.floor;
-  reflectance[bands + 1] = reflectances.ceiling;
-  const light = boxLight(boxFactors(floor, height, bands), reflectance, direct);
-  const inside = direct.reduce((sum, value) => sum + value, 0);
+  const { length, width } = area;
+  const count = lamps.count ?? 1;
+  checkPositive({ length, width, height, 'lamp length': lamps.length, 'lamp width': lamps.width, count });
+  const side = (reflectance: number): BoxSide => ({ reflectance, rest: 'kept' });
+  const wall = side(reflectances.walls);
+  const box: Box = {
+    length,
+    width,
+    height: Math.max(height, options.ceiling ?? height),
+    ceiling: side(reflectances.ceiling),
+    walls: [wall, wall, wall, wall],
+    shelf: null,
+    ...(options.fineness === undefined ? {} : { fineness: options.fineness }),
+  };
   const target = options.target ?? area;
   const [columns, rows] = options.cells ?? [16, 16];
-  const glow = wallGlow(floor, height, light.leaving);
-  const map = new Float64Array(columns * rows);
-  const spot = rectangleAt(0, 0, target.length, target.width);
-  let indirect = 0;
-  for (let r = 0; r < rows; r++) {
-    for (let c = 0; c < columns; c++) {
-      const x = spot.x1 + ((c + 0.5) * target.length) / columns;
-      const y = spot.y1 + ((r + 0.5) * target.width) / rows;
-      const reflected = glow(x, y);
-      indirect += reflected;
-      map[r * columns + c] = directAt(x, y, faces, perLamp, height) + reflected;
-    }
-  }
-  const toTarget = faces.reduce((sum, face) => sum + perLamp * parallelFactor(face, spot, height), 0);
-  const average = toTarget / areaOfRectangle(spot) + indirect / map.length;
-  const least = map.reduce((a, b) => Math.min(a, b), Infinity);
+  const u = lines(-target.length / 2, target.length / 2, columns);
+  const v = lines(-target.width / 2, target.width / 2, rows);
+  const rank = { ...lamps, count, height, arrangement: lamps.arrangement ?? 'panel' };
+  const faces: HungFace[] = lampFaces(rectangleAt(0, 0, length, width), rank).map(({ face, share }) => ({
+    face: hungInside(face, box),
+    z: height,
+    share,
+    height,
+  }));
+  const field = unitField(
+    box,
+    reflectances.floor,
+    [{ on: 'floor', cells: { axis: 2, facing: 1, at: 0, u, v } }],
+    faces,
+    beamShape(lamps.beam ?? { kind: 'even' }),
+  );
+  const cell = (target.length * target.width) / (columns * rows);
+  const map = field.cells[0].map((light) => (light * lamps.photonFlux) / cell);
   return {
-    average,
-    least,
-    most: map.reduce((a, b) => Math.max(a, b), 0),
-    evenness: average > 0 ? least / average : 0,
-    utilisation: lamps.photonFlux > 0 ? light.falling[0] / lamps.photonFlux : 0,
+    ...spread(map),
+    utilisation: field.onFloor,
     map,
     columns,
     rows,
-    target,
+    target: { length: target.length, width: target.width },
     emitted: lamps.photonFlux,
-    absorbed: light.falling[0] - light.leaving[0],
-    inWalls: light.falling.slice(1).reduce((sum, value, i) => sum + value - light.leaving[i + 1], 0),
-    lost: lamps.photonFlux - inside,
+    absorbed: field.absorbed * lamps.photonFlux,
+    inWalls: (field.inWalls + field.inCeiling) * lamps.photonFlux,
+    lost: field.lost * lamps.photonFlux,
+    closure: field.closure,
   };
 }
 
-/** Lamps spread evenly over the area in rows along its length; a lamp's long side lies along the area's long side. */
-function lampFaces(area: { length: number; width: number }, lamps: LampArray): Rectangle[] {
-  const count = lamps.count ?? 1;
-  checkPositive({ 'lamp length': lamps.length, 'lamp width': lamps.width, count });
-  const long = Math.max(lamps.length, lamps.width);
-  const short = Math.min(lamps.length, lamps.width);
-  const [alongX, alongY] = area.length >= area.width ? [long, short] : [short, long];
-  const rows = Math.max(1, Math.min(count, Math.round(Math.sqrt((count * area.width) / area.length))));
-  const faces: Rectangle[] = [];
-  for (let r = 0; r < rows; r++) {
-    const inRow = Math.floor(count / rows) + (r < count % rows ? 1 : 0);
-    const y = area.width * ((r + 0.5) / rows - 0.5);
-    for (let c = 0; c < inRow; c++)
-      faces.push(rectangleAt(area.length * ((c + 0.5) / inRow - 0.5), y, alongX, alongY));
+/** Mean, least and most of a map, and least over mean. */
+export function spread(map: Float64Array): {
+  average: number;
+  least: number;
+  most: number;
+  evenness: number;
+} {
+  let least = Infinity;
+  let most = 0;
+  let total = 0;
+  for (const value of map) {
+    least = Math.min(least, value);
+    most = Math.max(most, value);
+    total += value;
   }
-  return faces;
-}
-
-/** Light that first falls on floor, bands and ceiling [µmol s⁻¹]; what a lamp sends past the box is left out. */
-function directLight(
-  floor: Rectangle,
-  faces: readonly Rectangle[],
-  perLamp: number,
-  height: number,
-  bands: number,
-): Float64Array {
-  const direct = new Float64Array(bands + 2);
-  for (const face of faces) {
-    let above = overlap(face, floor);
-    for (let b = bands; b >= 1; b--) {
-      const below = Math.min(above, parallelFactor(face, floor, (height * (bands + 1 - b)) / bands));
-      direct[b] += perLamp * (above - below);
-      above = below;
-    }
-    direct[0] += perLamp * above;
-  }
-  return direct;
-}
-
-function directAt(
-  x: number,
-  y: number,
-  faces: readonly Rectangle[],
-  perLamp: number,
-  height: number,
-): number {
-  let sum = 0;
-  for (const face of faces) sum += (perLamp / areaOfRectangle(face)) * pointFactor(x, y, face, height);
-  return sum;
-}
-
-/** Reflected light at a point of the floor from the bands and the ceiling [µmol m⁻² s⁻¹]. */
-function wallGlow(floor: Rectangle, height: number, leaving: Float64Array): (x: number, y: number) => number {
-  const bands = leaving.length - 2;
-  const bandArea = (2 * (floor.x2 - floor.x1 + floor.y2 - floor.y1) * height) / bands;
-  const ceiling = leaving[bands + 1] / areaOfRectangle(floor);
-  return (x, y) => {
-    let below = 1;
-    let sum = 0;
-    for (let b = 1; b <= bands; b++) {
-      const above = pointFactor(x, y, floor, (height * b) / bands);
-      sum += (leaving[b] / bandArea) * (below - above);
-      below = above;
-    }
-    return sum + ceiling * below;
-  };
+  const average = total / map.length;
+  return { average, least, most, evenness: average > 0 ? least / average : 0 };
 }
 
 function checkPositive(values: Readonly<Record<string, number>>): void {

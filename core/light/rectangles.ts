@@ -1,4 +1,4 @@
-/** View factors of parallel rectangles in closed form (Howell, Catalog of Radiation Heat Transfer Configuration Factors: B-4, C-11, C-13). */
+/** View factors of rectangles in closed form (Howell, Catalog of Radiation Heat Transfer Configuration Factors: B-4, C-11, C-13, C-14, C-15). */
 
 /** A rectangle in a level plane: its sides' coordinates [m]. */
 export interface Rectangle {
@@ -36,14 +36,29 @@ export function pointFactor(x: number, y: number, rectangle: Rectangle, height: 
   );
 }
 
-/** The function whose fourfold difference gives the exchange between parallel rectangles (C-13) [m²]. */
-function exchange(u: number, v: number, z: number): number {
+/**
+ * The function whose fourfold difference in both directions gives the exchange between parallel rectangles `z`
+ * apart, their corners `u` and `v` apart along the sides (C-13) [m²].
+ */
+export function parallelExchange(u: number, v: number, z: number): number {
   const a = Math.sqrt(u * u + z * z);
   const b = Math.sqrt(v * v + z * z);
+  const squares = u * u + v * v + z * z;
+  if (squares === 0) return 0;
   return (
-    (v * a * Math.atan(v / a) + u * b * Math.atan(u / b) - (z * z * Math.log(u * u + v * v + z * z)) / 2) /
-    (2 * Math.PI)
+    (v * a * Math.atan2(v, a) + u * b * Math.atan2(u, b) - (z * z * Math.log(squares)) / 2) / (2 * Math.PI)
   );
+}
+
+/**
+ * The function whose fourfold difference in both directions gives the exchange between rectangles at right
+ * angles (C-15): `u` apart along the common edge, `squared` the sum of the squares of the two distances from it [m²].
+ */
+export function uprightExchange(u: number, squared: number): number {
+  const sum = squared + u * u;
+  if (sum === 0) return 0;
+  const c = Math.sqrt(squared);
+  return (u * c * Math.atan2(u, c) - ((squared - u * u) * Math.log(sum)) / 4) / (2 * Math.PI);
 }
 
 /** Share of the light leaving rectangle `from` that meets `to`, parallel and `distance` away, 0–1. */
@@ -56,21 +71,14 @@ export function parallelFactor(from: Rectangle, to: Rectangle, distance: number)
       const v1 = (j === 0 ? from.y1 : from.y2) - to.y1;
       const v2 = (j === 0 ? from.y1 : from.y2) - to.y2;
       const four =
-        exchange(u1, v1, distance) -
-        exchange(u1, v2, distance) -
-        exchange(u2, v1, distance) +
-        exchange(u2, v2, distance);
+        parallelExchange(u1, v1, distance) -
+        parallelExchange(u1, v2, distance) -
+        parallelExchange(u2, v1, distance) +
+        parallelExchange(u2, v2, distance);
       sum += i === j ? four : -four;
     }
   }
   return Math.max(0, Math.min(1, sum / areaOfRectangle(from)));
-}
-
-/** Share of a rectangle's area that lies inside another of the same plane, 0–1. */
-export function overlap(inner: Rectangle, outer: Rectangle): number {
-  const alongX = Math.max(0, Math.min(inner.x2, outer.x2) - Math.max(inner.x1, outer.x1));
-  const alongY = Math.max(0, Math.min(inner.y2, outer.y2) - Math.max(inner.y1, outer.y1));
-  return (alongX * alongY) / areaOfRectangle(inner);
 }
 
 /**

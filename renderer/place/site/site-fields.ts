@@ -45,4 +45,8 @@ export function firstSnow(latitude: number): Snow {
 export const skylineFields: readonly Field<PlanSite['horizon'][number]>[] = [
   number('azimuth', 'Towards (180 south)', '°', [0, 360]),
   number('elevation', 'It stands up to', '°', [0, 89]),
+  share('passes', 'Lets light through', [0, 100], {
+    hint: 'from here to the next point: a wall 0, bare trees about 50',
+    words: 'light it lets through',
+  }),
 ];

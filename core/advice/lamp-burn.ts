@@ -1,15 +1,44 @@
 import type { Place, Plan } from '../plan/schema.ts';
-import type { BurnRisk, FieldLevel } from '../light/index.ts';
-import type { DailySeries } from '../season/index.ts';
+import { groupNumbers } from '../plan/group-numbers.ts';
+import { plantGroup } from '../plan/groups.ts';
+import { burnRisk } from '../light/index.ts';
+import type { BurnRisk, FieldLevel, LitPlants } from '../light/index.ts';
+import type { PlaceSeason } from '../season/index.ts';
+import { burningHours } from './lamp-hours.ts';
+import { mean } from './winter-sums.ts';
 
+const rank: Readonly<Record<BurnRisk['level'], number>> = { none: 0, watch: 1, burn: 2 };
+
+/**
+ * Burn risk at the leaf nearest to a place's lamps, the worse of its levels: the brightest spot of each, the lots'
+ * own limits, the winter's mean daylight on top and its warmest air round the leaf. Lots stand on no level of
+ * their own, so each is held against both.
+ */
 export function burnOf(
-  _place: Place,
-  _plan: Plan,
+  place: Place,
+  plan: Plan,
   levels: readonly FieldLevel[],
-  _daily: DailySeries,
-  _from: number,
-  _to: number,
+  result: PlaceSeason,
+  from: number,
+  to: number,
 ): BurnRisk {
-  const ppfd = Math.max(0, ...levels.map((level) => level.most));
-  return { ppfd, leafOver: 0, level: 'none', words: '' };
+  const { daily } = result;
+  const air = daily.airMost.subarray(from, to + 1).reduce((most, value) => Math.max(most, value), -Infinity);
+  const daylight = mean(daily.daylight, from, to);
+  const plants = litPlants(place, plan);
+  const risks = levels.map((level) => {
+    const lamps = place.lamps.filter((lamp) => lamp.shelf === level.shelf);
+    const hours = Math.max(0, ...place.lamps.map(burningHours));
+    return burnRisk({ lamps, ppfd: level.most, hours, daylight, air, plants });
+  });
+  return risks.reduce((worst, risk) => (rank[risk.level] > rank[worst.level] ? risk : worst));
+}
+
+function litPlants(place: Place, plan: Plan): LitPlants[] {
+  return plan.lots.flatMap((lot) => {
+    const group = plantGroup(lot.group);
+    if (lot.place !== place.id || group === null) return [];
+    const numbers = groupNumbers(group, plan.groupEdits[lot.group]);
+    return [{ name: lot.name, most: numbers.lightMost, hot: numbers.damageHot }];
+  });
 }

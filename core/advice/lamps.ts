@@ -94,7 +94,7 @@ function comparison({ option, scale, fitted, season }: Result, first: Result, pl
     months,
     wearWinter: sumOf(option.lamps, (lamp) => wear(lamp, kwhWinter, watts)),
     leafMost: daily.leafMost.subarray(from, to + 1).reduce((most, value) => Math.max(most, value), -Infinity),
-    burn: burnOf(fitted, plan, levels, daily, from, to),
+    burn: burnOf(fitted, plan, levels, place, from, to),
     yearsToRepay: yearsToRepay(price, place, first, reference),
     airDayChange: mean(daily.airDay, from, to) - mean(reference.daily.airDay, from, to),
     airNightChange: mean(daily.airLeast, from, to) - mean(reference.daily.airLeast, from, to),

@@ -1,6 +1,6 @@
 import type { Place, Plan } from '../plan/schema.ts';
 import type { WeatherYear } from '../weather/index.ts';
-import { photonsPerSolarJoule } from '../light/index.ts';
+import { sharedSkySeries } from '../light/index.ts';
 import { handbookFigure } from './handbook-figure.ts';
 import { runLot } from './lot-season.ts';
 import { placeLight } from './place-light.ts';
@@ -114,6 +114,9 @@ export function lightOf(place: Place, year: SiteYear, cache: SeasonCache): Place
     curtain,
     ground,
     edgeInsulation,
+    upperShelf,
+    ceilingReflectance,
+    benchReflectance,
     ...rest
   } = place;
   const key = JSON.stringify([year.key, rest]);
@@ -198,7 +201,8 @@ export function outdoorDaily(year: SiteYear, startDay: number): OutdoorDaily {
   const days = clock.n / perDay;
   const series = () => new Float64Array(days);
   const daily = { least: series(), mean: series(), most: series(), daylight: series(), dayLength: series() };
-  const moles = (photonsPerSolarJoule * clock.stepMinutes * 60) / 1e6;
+  const moles = (clock.stepMinutes * 60) / 1e6;
+  const photons = outdoorPhotons(year);
   for (let day = 0; day < days; day++) {
     let least = Infinity;
     let most = -Infinity;
@@ -209,7 +213,7 @@ export function outdoorDaily(year: SiteYear, startDay: number): OutdoorDaily {
       least = Math.min(least, value);
       most = Math.max(most, value);
       sum += value;
-      daily.daylight[day] += steps.globalHorizontal[k] * moles;
+      daily.daylight[day] += photons[k] * moles;
       daily.dayLength[day] += clock.sunUp[k] * (clock.stepMinutes / 60);
     }
     daily.least[day] = least;
@@ -217,6 +221,16 @@ export function outdoorDaily(year: SiteYear, startDay: number): OutdoorDaily {
     daily.mean[day] = sum / perDay;
   }
   return daily;
+}
+
+/** Photons 400–700 nm on the open level ground for each step [µmol m⁻² s⁻¹]. */
+function outdoorPhotons({ steps }: SiteYear): Float64Array {
+  const photons = new Float64Array(steps.n);
+  const sky = sharedSkySeries(steps);
+  sky.index.forEach((k, j) => {
+    photons[k] = sky.global[j] * sky.photonsPerJoule[j];
+  });
+  return photons;
 }
 
 /** Day of the season on whose evening the coldest night begins: the noon before the least temperature. */

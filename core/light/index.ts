@@ -53,3 +53,7 @@ export type { Rectangle } from './rectangles.ts';
 export { lampLight, lampPhotons, lampPpfd, lampWatts, lightLeft } from './lamps.ts';
 export { placeField } from './field-all.ts';
 export type { PlaceField, PlaceFieldOptions } from './field-all.ts';
+export { boxOfPlace } from './field-place.ts';
+export { lampFaces } from './field-layout.ts';
+export { beamShape } from './beam.ts';
+export type { BeamShape } from './beam.ts';

@@ -44,6 +44,19 @@ export type { FieldLevel } from './field-level.ts';
 export { burnRisk, nearestDistance } from './burn.ts';
 export type { BurnInput, BurnRisk, LitPlants } from './burn.ts';
 export { leafLoad, leafOverAir } from './burn-leaf.ts';
+export { readMeter, sumOfReadings } from './meter.ts';
+export { skyStates } from './meter-reading.ts';
+export type {
+  Band as MeterBand,
+  DaylightReading,
+  LampLight,
+  MeterError,
+  MeterKind,
+  MeterPlace,
+  MeterReading,
+  MeterResult,
+  SkyState,
+} from './meter-reading.ts';
 export { blackBody, photonsPerJouleAt, spectralFactors } from './spectrum.ts';
 export type { SpectralFactors, Spectrum } from './spectrum.ts';
 export { lampField } from './lamp-field.ts';

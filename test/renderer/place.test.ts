@@ -4,7 +4,7 @@ import type { Lot, Place, Shape, ShapeKind } from '../../core/index.ts';
 import { freshId, freshName } from '../../renderer/place/edit.ts';
 import { heightRefusal, shapeFields } from '../../renderer/place/form/ranges.ts';
 import { heatAccount } from '../../renderer/place/heat-rows.ts';
-import { lightFieldOf } from '../../renderer/place/light-field.ts';
+import { lightFieldOf, scaleTop } from '../../renderer/place/light-field.ts';
 import { newPlace, resized } from '../../renderer/place/new/defaults.ts';
 import {
   chained,
@@ -142,10 +142,24 @@ test('the light of two lamps is the light of each added up', () => {
   const one = lightFieldOf(tent);
   const two = lightFieldOf({ ...tent, lamps: [tent.lamps[0], { ...tent.lamps[0], id: 'second' }] });
   if (!one || !two) throw new Error('expected the light of a lit tent, got none');
-  expect(two.average).toBeCloseTo(2 * one.average, 6);
-  expect(two.evenness).toBeCloseTo(one.evenness, 9);
+  expect(one.levels.length).toBe(1);
+  expect(two.levels[0].average).toBeCloseTo(2 * one.levels[0].average, 6);
+  expect(two.levels[0].evenness).toBeCloseTo(one.levels[0].evenness, 9);
   expect(one.onPlants + one.inWalls + one.past).toBeCloseTo(1, 2);
   expect(lightFieldOf({ ...tent, lamps: [] })).toBeNull();
+});
+
+test('two shelves have a map each, the upper one first, on one scale of light', () => {
+  const tent = demonstrationPlan.places.find((each) => each.id === 'bright-tent') as Place;
+  const upperShelf = { height: 0.6, plants: 0.1, length: 0.7, width: 0.3, side: 'back' } as const;
+  const above = { ...tent.lamps[0], id: 'above', shelf: 'upper', watts: 20, height: 0.25 } as const;
+  const field = lightFieldOf({ ...tent, upperShelf, lamps: [tent.lamps[0], above] });
+  expect(field?.levels.map((level) => level.shelf)).toEqual(['upper', 'lower']);
+  const most = Math.max(...(field?.levels ?? []).map((level) => level.most));
+  const top = scaleTop([field, null, lightFieldOf(tent)]);
+  expect(top % 50).toBe(0);
+  expect(top).toBeGreaterThanOrEqual(most);
+  expect(top - 50).toBeLessThan(Math.max(most, lightFieldOf(tent)?.levels[0].most ?? 0));
 });
 
 test('new names and identifiers are free', () => {

@@ -6,6 +6,8 @@ export interface SectionView {
   readonly height: number;
   readonly scale: number;
   readonly small: boolean;
+  /** True where neither measures nor words stand round the place. */
+  readonly bare: boolean;
   /** Right end of ground and floor [px]. */
   readonly right: number;
   readonly x: (metres: number) => number;
@@ -20,10 +22,14 @@ interface Margins {
   readonly below: number;
 }
 
-/** What else the paper has to hold: snow on the roof [m] and a column of temperatures at the right. */
+/**
+ * What else the paper has to hold: snow on the roof [m] and a column of temperatures at the right; a `bare` one
+ * has neither measures nor words round the place.
+ */
 export interface Extras {
   readonly snow: number;
   readonly heights: boolean;
+  readonly bare?: boolean;
 }
 
 const nothingElse: Extras = { snow: 0, heights: false };
@@ -46,8 +52,13 @@ const wallBehind = ({ shape }: Place) => (shape.kind === 'lean-to' ? shape.wall.
 
 /** How far a wall stands over a lean-to's roof, as a share of the lean-to's height (a drawing's choice). */
 export const wallOver = 0.14;
-/** Thickness at which the wall round a window is drawn [m]. */
-export const windowWall = 0.25;
+/** Least thickness at which the wall round a window is drawn [m]. */
+const windowWall = 0.25;
+
+/** The wall round a window across the section [m]: its outer face stands the pane's reveal before the pane. */
+export function wallRound({ reveal }: { readonly reveal: number }): { from: number; to: number } {
+  return { from: -reveal, to: Math.max(0.03, windowWall - reveal) };
+}
 
 /** What is drawn round the place, in shares of its larger side: ground, walls, sky for the sun. */
 function margins(place: Place, section: Section, snow: number): Margins {
@@ -58,7 +69,12 @@ function margins(place: Place, section: Section, snow: number): Margins {
   );
   const back = place.shape.kind === 'lean-to' ? wallBehind(place) + 0.08 * size : 0.1 * size + wallWidth;
   if (place.shape.kind === 'window-bay')
-    return { front: 0.45 * size, back: 0.35 * size, above: 0.2 * size, below: 0.28 * size };
+    return {
+      front: Math.max(0.45 * size, place.shape.reveal + 0.25 * size),
+      back: 0.35 * size,
+      above: 0.2 * size,
+      below: 0.28 * size,
+    };
   if (section.indoors)
     return { front: 0.12 * size, back: 0.12 * size, above: 0.1 * size, below: 0.09 * size };
   const wall = place.shape.kind === 'lean-to' ? wallOver * section.height : 0;
@@ -66,16 +82,21 @@ function margins(place: Place, section: Section, snow: number): Margins {
   return { front: 0.3 * size, back, above, below: groundDepth(place, section) };
 }
 
+const thumbnail = { width: 150, height: 110, pad: { left: 2, right: 2, top: 3, bottom: 2 } };
+const bare = { width: 520, height: 340, pad: { left: 34, right: 8, top: 30, bottom: 10 } };
+const sheet = (heights: boolean) => ({
+  width: 640,
+  height: 420,
+  pad: { left: 62, right: heights ? 116 : 20, top: 18, bottom: 52 },
+});
+
 export function viewOf(
   place: Place,
   section: Section,
   small: boolean,
   extras: Extras = nothingElse,
 ): SectionView {
-  const width = small ? 150 : 640;
-  const height = small ? 110 : 420;
-  const right = extras.heights ? 116 : 20;
-  const pad = small ? { left: 2, right: 2, top: 3, bottom: 2 } : { left: 62, right, top: 18, bottom: 52 };
+  const { width, height, pad } = small ? thumbnail : extras.bare ? bare : sheet(extras.heights);
   const around = margins(place, section, extras.snow);
   const wide = around.front + section.width + around.back;
   const tall = around.above + section.height + around.below;
@@ -89,8 +110,9 @@ export function viewOf(
   const round = (value: number) => Math.round(value * 100) / 100;
   const path = (points: readonly SectionPoint[]) =>
     points.map(([px, pz], i) => `${i === 0 ? 'M' : 'L'}${round(x(px))} ${round(z(pz))}`).join('');
-  const end = small ? width - 1 : extras.heights ? x(section.width + beside) : width - pad.right + 8;
-  return { width, height, scale, small, right: end, x, z, path };
+  const end =
+    small || extras.bare ? width - 1 : extras.heights ? x(section.width + beside) : width - pad.right + 8;
+  return { width, height, scale, small, bare: extras.bare ?? false, right: end, x, z, path };
 }
 
 /**

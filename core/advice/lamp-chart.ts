@@ -1,8 +1,7 @@
 import type { Lamp } from '../plan/lamp.ts';
 import type { Place, Tariff } from '../plan/schema.ts';
 import { dailyCost } from '../cost/index.ts';
-import { dailyLight, lampWatts } from '../light/index.ts';
-import { placeField } from './field-shim.ts';
+import { dailyLight, lampWatts, placeField } from '../light/index.ts';
 import { burningHours } from './lamp-hours.ts';
 import type { LampChartPoint } from './result.ts';
 

@@ -1,10 +1,12 @@
 import type { Place } from '../plan/schema.ts';
 import { layerNumbers, standardFilms, surfacesOf } from '../fabric/index.ts';
 import type { Surface } from '../fabric/index.ts';
+import { lampWatts } from '../light/index.ts';
 import type { HeatPart, PlaceSeason, SeasonResult } from '../season/index.ts';
 import { input } from './format.ts';
 import { spanSum } from './heat-span.ts';
 import type { HeatSpan } from './heat-span.ts';
+import { lampHoursWords } from './lamp-words.ts';
 import type { ExplainInput } from './subject.ts';
 
 /** Facets of one surface, numbered by their shape, are one part of the account. */
@@ -44,9 +46,7 @@ export function partInputs(
       ];
     case 'lamps':
       return [
-        ...place.lamps.map((lamp) =>
-          input(lamp.name, lamp.watts * lamp.count * lamp.dimming, 'W', `plan, ${lamp.on} to ${lamp.off}`),
-        ),
+        ...place.lamps.map((lamp) => input(lamp.name, lampWatts(lamp), 'W', `plan, ${lampHoursWords(lamp)}`)),
         ...fanInputs(place),
       ];
     case 'heaters':

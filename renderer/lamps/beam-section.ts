@@ -1,7 +1,7 @@
 import * as d3 from 'd3';
-import type { FieldLevel, Lamp } from '../../core/index.ts';
-import { lampPhotons } from '../../core/index.ts';
-import { halfAngle, intensityOf } from './beam.ts';
+import { beamShape, lampPhotons } from '../../core/index.ts';
+import type { Lamp } from '../../core/index.ts';
+import { halfAngle, strengthOf } from './beam.ts';
 import type { Fitting } from './fittings.ts';
 
 const degree = Math.PI / 180;
@@ -24,10 +24,14 @@ interface Spot {
   readonly y: number;
 }
 
+/** Most points of light in a drawing: it is redrawn while a hand moves the lamp. */
+const mostSpots = 48;
+
 /** Points that stand for a fitting's face: near enough together to look like a face, few where lamps are many. */
 function spotsOf(fitting: Fitting, most: number): Spot[] {
-  const along = Math.max(1, Math.min(most, Math.ceil(fitting.length / 0.12)));
-  const across = Math.max(1, Math.min(most, Math.ceil(fitting.width / 0.12)));
+  const side = Math.max(1, Math.floor(Math.sqrt(most)));
+  const along = Math.min(side, Math.ceil(fitting.length / 0.12));
+  const across = Math.min(Math.floor(most / along), Math.ceil(fitting.width / 0.12));
   return Array.from({ length: along * across }, (_, i) => ({
     x: fitting.x + (((i % along) + 0.5) / along - 0.5) * fitting.length,
     y: fitting.y + ((Math.floor(i / along) + 0.5) / across - 0.5) * fitting.width,
@@ -42,26 +46,25 @@ export function lightSection(
   lamp: Lamp,
   fittings: readonly Fitting[],
   range: { readonly from: number; readonly to: number; readonly low: number; readonly high: number },
-  size: readonly [columns: number, rows: number] = [56, 32],
+  size: readonly [columns: number, rows: number] = [48, 28],
 ): LightSection {
   const [columns, rows] = size;
   const step = [(range.to - range.from) / (columns - 1), (range.high - range.low) / (rows - 1)] as const;
-  const intensity = intensityOf(lamp.beam);
-  const spots = fittings.flatMap((fitting) => spotsOf(fitting, fittings.length > 12 ? 1 : 4));
+  const { intensity } = beamShape(lamp.beam);
+  const share = Math.max(1, Math.floor(mostSpots / Math.max(1, fittings.length)));
+  const spots = fittings.flatMap((fitting) => spotsOf(fitting, share));
   const photons = lampPhotons(lamp) / Math.max(1, spots.length);
   const values = new Float64Array(columns * rows);
   for (let row = 0; row < rows; row++) {
-    const dz = lamp.height - (range.low + row * step[1]);
-    if (dz <= 0.01) continue;
+    const down = lamp.height - (range.low + row * step[1]);
+    if (down <= 0.01) continue;
     for (let column = 0; column < columns; column++) {
       const y = range.from + column * step[0];
       let sum = 0;
       for (const spot of spots) {
         const dy = y - spot.y;
-        const squared = spot.x * spot.x + dy * dy + dz * dz;
-        const cosine = dz / Math.sqrt(squared);
-        const azimuth = Math.atan2(dy, -spot.x) / degree;
-        sum += (intensity(Math.acos(cosine) / degree, azimuth) * cosine) / squared;
+        const r = Math.sqrt(spot.x * spot.x + dy * dy + down * down);
+        sum += (intensity(-spot.x / r, dy / r, -down / r) * down) / (r * r * r);
       }
       values[row * columns + column] = photons * sum;
     }
@@ -99,19 +102,13 @@ export function lightAreas(section: LightSection): LightArea[] {
 
 /** Rays at half of the beam's greatest strength, from the edges of a fitting down to the plants: points [m]. */
 export function halfRays(lamp: Lamp, fitting: Fitting): readonly (readonly [number, number])[][] {
-  const intensity = intensityOf(lamp.beam);
+  const strength = strengthOf(lamp.beam);
   return ([-1, 1] as const).flatMap((side) => {
-    const angle = halfAngle(intensity, side * 90);
+    const angle = halfAngle(strength, side * 90);
     if (!(angle > 0 && angle < 89)) return [];
     const edge = fitting.y + (side * fitting.width) / 2;
     return [
       [[edge, lamp.height] as const, [edge + side * lamp.height * Math.tan(angle * degree), 0] as const],
     ];
   });
-}
-
-/** Lamp's height over the lower level's plants [m]. */
-export function overLower(lamp: Lamp, levels: readonly FieldLevel[]): number {
-  const level = levels.find((each) => each.shelf === lamp.shelf);
-  return lamp.height + (level?.height ?? 0);
 }

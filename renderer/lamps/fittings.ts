@@ -1,6 +1,7 @@
-import type { FieldLevel, Lamp } from '../../core/index.ts';
+import { boxOfPlace, lampFaces } from '../../core/index.ts';
+import type { Lamp, Place } from '../../core/index.ts';
 
-/** Where one fitting hangs: its middle off the middle of its level, and its face [m]. */
+/** Where one fitting hangs: its middle off the middle of the place, along and across, and its face [m]. */
 export interface Fitting {
   readonly x: number;
   readonly y: number;
@@ -8,21 +9,18 @@ export interface Fitting {
   readonly width: number;
 }
 
-/** The fittings of a lamp over a level: spread evenly in rows along its length, their long side along the long side. */
-export function fittingsOf(lamp: Lamp, level: Pick<FieldLevel, 'length' | 'width'>): Fitting[] {
-  const { count } = lamp;
-  const long = Math.max(lamp.length, lamp.width);
-  const short = Math.min(lamp.length, lamp.width);
-  const [length, width] = level.length >= level.width ? [long, short] : [short, long];
-  const rows = Math.max(1, Math.min(count, Math.round(Math.sqrt((count * level.width) / level.length))));
-  return Array.from({ length: rows }, (_, row) => {
-    const inRow = Math.floor(count / rows) + (row < count % rows ? 1 : 0);
-    const y = level.width * ((row + 0.5) / rows - 0.5) + lamp.across;
-    return Array.from({ length: inRow }, (__, i) => ({
-      x: level.length * ((i + 0.5) / inRow - 0.5) + lamp.along,
-      y,
-      length,
-      width,
-    }));
-  }).flat();
+/** Height from which a round face is one square to the field solver, as it is for the drawing [m]. */
+const farOff = 1000;
+
+/** The fittings of a lamp as the light field has them. */
+export function fittingsOf(place: Place, lamp: Lamp): Fitting[] {
+  const { levels } = boxOfPlace(place);
+  const level = levels.find(({ shelf }) => shelf === lamp.shelf) ?? levels[0];
+  const rank = { ...lamp, count: Math.max(1, Math.round(lamp.count)), height: farOff };
+  return lampFaces(level.lamps, rank).map(({ face: { x1, x2, y1, y2 } }) => ({
+    x: (x1 + x2) / 2 + lamp.along,
+    y: (y1 + y2) / 2 + lamp.across,
+    length: x2 - x1,
+    width: y2 - y1,
+  }));
 }

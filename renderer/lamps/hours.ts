@@ -83,6 +83,28 @@ export function litStretches(times: Times): Stretch[] {
   return [...stretches(times), ...(times.second ? stretches(times.second) : [])];
 }
 
+/** Stretches of a day that begins at noon, so that a night is whole: cut at noon, joined at midnight. */
+export function fromNoon(spans: readonly Stretch[]): Stretch[] {
+  const noon = day / 2;
+  const cut = spans
+    .flatMap(({ from, to }) =>
+      from < noon && to > noon
+        ? [
+            { from, to: noon },
+            { from: noon, to },
+          ]
+        : [{ from, to }],
+    )
+    .map(({ from, to }) => ({ from: (from + noon) % day, to: ((from + noon) % day) + to - from }))
+    .sort((a, b) => a.from - b.from);
+  return cut.reduce<Stretch[]>((joined, span) => {
+    const last = joined.at(-1);
+    return last && last.to === span.from
+      ? [...joined.slice(0, -1), { from: last.from, to: span.to }]
+      : [...joined, span];
+  }, []);
+}
+
 /** When the night price holds; none without one. */
 export function cheapStretches(tariff: Tariff): Stretch[] {
   return tariff.nightPrice === null ? [] : stretches({ on: tariff.nightFrom, off: tariff.nightTo });

@@ -1,5 +1,6 @@
 import type { LampComparison, LampOption, LampView, Place, Plan } from '../../core/index.ts';
 import type { Bench } from '../state/bench.svelte.ts';
+import { freshName } from '../place/edit.ts';
 import type { LampDraft } from './options.ts';
 import { draftOf, firstDrafts, freeId, mostOptions, placeWith, planWith } from './options.ts';
 
@@ -55,7 +56,12 @@ export class LampDesk {
     const id = freeId(this.drafts);
     const there = this.place.lamps[0];
     const like = this.drafts.at(-1) ?? (there ? draftOf(there, id) : firstDrafts(this.place)[0]);
-    this.#set([...this.drafts, { ...like, id, lamp: { ...like.lamp, id } }]);
+    const taken = this.drafts.map((draft) => draft.lamp.name);
+    const name = freshName(like.lamp.name.slice(0, 54), taken);
+    // A copy has the results of what it is a copy of until its own are in.
+    if (this.results.length === this.drafts.length + 1 && this.drafts.length > 0)
+      this.results = [...this.results, this.results[this.results.length - 1]];
+    this.#set([...this.drafts, { ...like, id, lamp: { ...like.lamp, id, name } }]);
     this.#chosen = id;
   }
 
@@ -64,6 +70,9 @@ export class LampDesk {
   }
 
   remove(id: string) {
+    const at = this.drafts.findIndex((draft) => draft.id === id);
+    if (this.results.length === this.drafts.length + 1)
+      this.results = this.results.filter((_, index) => index !== at + 1);
     this.#set(this.drafts.filter((one) => one.id !== id));
   }
 

@@ -4,6 +4,7 @@ import type { Lamp, Place } from '../../core/index.ts';
 import {
   cheapStretches,
   coldStretches,
+  fromNoon,
   hoursWords,
   litStretches,
   namedHours,
@@ -156,6 +157,15 @@ describe('hours', () => {
       { from: 0, to: 420 },
     ]);
     expect(cheapStretches({ ...tariff, nightPrice: null })).toEqual([]);
+  });
+  it('of a night are whole in a day from noon to noon', () => {
+    expect(fromNoon(litStretches({ on: '20:00', off: '08:00', second: null }))).toEqual([
+      { from: 480, to: 1200 },
+    ]);
+    expect(fromNoon(litStretches({ on: '07:00', off: '19:00', second: null }))).toEqual([
+      { from: 0, to: 420 },
+      { from: 1140, to: 1440 },
+    ]);
   });
   it('of the coldest third are found from the mean of each hour', () => {
     const mean = Array.from({ length: 24 }, (_, hour) => 5 - 4 * Math.cos(((hour - 4.5) * Math.PI) / 12));

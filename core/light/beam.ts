@@ -48,6 +48,13 @@ export function beamShape(beam: Beam): BeamShape {
 
 const degree = Math.PI / 180;
 
+/** Candela by vertical angle and plane [degrees], plane by plane. */
+export interface CandelaTable {
+  readonly vertical: readonly number[];
+  readonly planes: readonly number[];
+  readonly candela: readonly number[];
+}
+
 /**
  * Share of the whole circle each plane of a distribution stands for: half-way to its neighbours, over the planes
  * mirrored round. A single plane stands for all of it.
@@ -85,7 +92,7 @@ function lightBetween({ vertical, planes, candela }: Photometry): number {
  * Lumens of a distribution by zonal sum: the mean candela of a zone's two ends times its solid angle
  * 2π (cos θ₁ − cos θ₂), plane by plane (IES zonal constants).
  */
-export function zonalLumens({ vertical, planes, candela }: Omit<Photometry, 'name'>): number {
+export function zonalLumens({ vertical, planes, candela }: CandelaTable): number {
   const rows = vertical.length;
   return planeShares(planes).reduce((total, share, p) => {
     let sum = 0;

@@ -70,3 +70,5 @@ export { boxOfPlace } from './field-place.ts';
 export { lampFaces } from './field-layout.ts';
 export { beamShape } from './beam.ts';
 export type { BeamShape } from './beam.ts';
+export { mostFileLength, readPhotometricFile } from './photometric-file.ts';
+export type { PhotometricFile, PhotometricReading } from './photometric-file.ts';

@@ -99,10 +99,12 @@ function conversionError({ light }: MeterReading): MeterError {
       };
 }
 
-/** Errors of carrying a daylight reading over the day: the sky, and the spot. */
-export function spotErrors(reading: DaylightReading, elevation: number): MeterError[] {
+/** Errors of carrying daylight readings over the day: the sky at each sun's elevation [degrees], and the spot. */
+export function spotErrors(reading: DaylightReading, elevations: readonly number[]): MeterError[] {
+  const day =
+    elevations.reduce((sum, elevation) => sum + dayError(reading.sky, elevation), 0) / elevations.length;
   const errors: MeterError[] = [
-    { id: 'day', words: dayWords[reading.sky], share: dayError(reading.sky, elevation) },
+    { id: 'day', words: dayWords[reading.sky], share: day / Math.sqrt(elevations.length) },
   ];
   if (reading.where === 'under glass') {
     const share = placeErrors['under glass'][reading.sky];
@@ -118,8 +120,8 @@ export function spotErrors(reading: DaylightReading, elevation: number): MeterEr
 
 const dayWords: Readonly<Record<SkyState, string>> = {
   clear: 'haze and passing cloud in the rest of the day',
-  broken: 'sun in and out: one reading is a guess at the day',
-  overcast: 'cloud grows thick and thin: one reading is a guess at the day',
+  broken: 'sun in and out through the rest of the day',
+  overcast: 'cloud grows thick and thin through the rest of the day',
 };
 
 /** Errors taken as independent: root of the sum of their squares. */

@@ -7,6 +7,7 @@ import { bandOf, levelError, readingErrors, spotErrors, together } from './meter
 import type {
   Band,
   DaylightReading,
+  LampLight,
   MeterError,
   MeterReading,
   MeterResult,
@@ -18,17 +19,32 @@ const lowestSun = 5;
 
 /** The photon flux density and the daily light of a meter's reading, with how sure they are and why. */
 export function readMeter(reading: MeterReading, site: Site): MeterResult {
-  if (!(reading.value >= 0 && reading.value < 1e7)) {
-    throw new Error(`expected a reading of 0 to 10,000,000, got ${reading.value}`);
+  const { light } = reading;
+  return light.kind === 'lamp' ? lampResult(reading, light) : daylightResult([{ reading, light }], site);
+}
+
+/**
+ * One day's daylight from readings hours apart at one spot under one sky: their sum stands for the day, and the sky's
+ * own error falls with the root of their number (it fell at least so in 48 days of two to five readings at 52° N).
+ */
+export function readMeterOverDay(readings: readonly MeterReading[], site: Site): MeterResult {
+  if (readings.length === 0) throw new Error('expected one reading or more, got none');
+  const taken = readings.map((reading) => {
+    if (reading.light.kind === 'lamp') throw new Error('expected readings of daylight, got one of lamps');
+    return { reading, light: reading.light };
+  });
+  for (const { light } of taken) {
+    for (const name of ['day', 'sky', 'where', 'facing'] as const) {
+      const [one, other] = [taken[0].light[name] ?? null, light[name] ?? null];
+      if (one !== other) throw new Error(`expected readings of one ${name}, got ${one} and ${other}`);
+    }
   }
-  const ppfd = photonsOf(reading);
-  return reading.light.kind === 'lamp'
-    ? lampResult(reading, ppfd, reading.light.hours)
-    : daylightResult(reading, ppfd, reading.light, site);
+  return daylightResult(taken, site);
 }
 
 /** Photon flux density of a reading [µmol m⁻² s⁻¹]: by the light's own lux a micromole. */
 function photonsOf({ value, unit, light }: MeterReading): number {
+  if (!(value >= 0 && value < 1e7)) throw new Error(`expected a reading of 0 to 10,000,000, got ${value}`);
   if (unit === 'ppfd') return value;
   const lux = unit === 'lux' ? value : luxOfFootCandles(value);
   const factor =
@@ -36,7 +52,8 @@ function photonsOf({ value, unit, light }: MeterReading): number {
   return ppfdOfLux(lux, factor);
 }
 
-function lampResult(reading: MeterReading, ppfd: number, hours: number): MeterResult {
+function lampResult(reading: MeterReading, { hours }: LampLight): MeterResult {
+  const ppfd = photonsOf(reading);
   if (!(hours >= 0 && hours <= 24)) throw new Error(`expected hours of 0 to 24, got ${hours}`);
   const errors = readingErrors(reading, 90);
   const error = together(errors);
@@ -61,18 +78,22 @@ function lampCautions({ unit, light }: MeterReading): string[] {
     : [];
 }
 
-function daylightResult(
-  reading: MeterReading,
-  ppfd: number,
-  light: DaylightReading,
-  site: Site,
-): MeterResult {
-  const known = light.where === 'sill' && light.facing !== undefined && light.facing !== null;
-  const open = skyDay(light, site, openSky(site));
-  const spot = known ? skyDay(light, site, sillSkyOf(site, light.facing)) : open;
-  const errors = readingErrors(reading, open.elevation);
-  const refused = refusal(light, open);
-  const result = { ppfd: bandOf(ppfd, together(errors)), refused };
+interface Taken {
+  readonly reading: MeterReading;
+  readonly light: DaylightReading;
+}
+
+function daylightResult(taken: readonly Taken[], site: Site): MeterResult {
+  const { reading, light } = taken[0];
+  const { sky, where, facing } = light;
+  const open = taken.map((one) => skyDay(one.light, site, openSky(site)));
+  const sill = where === 'sill' && facing !== undefined && facing !== null ? sillSkyOf(site, facing) : null;
+  const spot = sill === null ? open : taken.map((one) => skyDay(one.light, site, sill));
+  const elevations = open.map((one) => one.elevation);
+  const photons = sum(taken.map((one) => photonsOf(one.reading)));
+  const errors = readingErrors(reading, sum(elevations) / taken.length);
+  const refused = taken.map((one, i) => refusal(one.light, open[i])).find((words) => words !== null) ?? null;
+  const result = { ppfd: bandOf(photons / taken.length, together(errors)), refused };
   if (refused !== null) {
     return {
       ...result,
@@ -84,19 +105,21 @@ function daylightResult(
       cautions: [],
     };
   }
-  const all = [...errors, ...spotErrors(light, open.elevation)];
-  const skies = skiesOf(ppfd / spot.now[light.sky], spot, light.sky, all);
-  const share = ppfd / open.now[light.sky];
+  const all = [...errors, ...spotErrors(light, elevations)];
+  const skies = skiesOf(photons / sum(spot.map((one) => one.now[sky])), spot[0], sky, all);
+  const share = photons / sum(open.map((one) => one.now[sky]));
   return {
     ...result,
-    dailyLight: skies[light.sky],
+    dailyLight: skies[sky],
     errors: sorted(all),
     skies,
     share,
-    assumption: `The day is taken to stay as its sky was at ${light.time}. ${independent}`,
-    cautions: daylightCautions(light, share, all),
+    assumption: `The day is taken to stay as its sky was at ${taken.map((one) => one.light.time).join(', ')}. ${independent}`,
+    cautions: daylightCautions(light, share, all, taken.length),
   };
 }
+
+const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
 
 /** Why the day cannot be told from the hour; null where it can. */
 function refusal(light: DaylightReading, day: SkyDay): string | null {
@@ -124,15 +147,20 @@ function skiesOf(
   return { clear: under('clear'), broken: under('broken'), overcast: under('overcast') };
 }
 
-function daylightCautions(light: DaylightReading, share: number, errors: readonly MeterError[]): string[] {
+function daylightCautions(
+  light: DaylightReading,
+  share: number,
+  errors: readonly MeterError[],
+  taken: number,
+): string[] {
   const cautions: string[] = [];
   if (share > 1 + together(errors)) {
     cautions.push(
       'More light than the sky gives at that hour: look again at the unit, the day, the hour and the sky.',
     );
   }
-  if (light.sky !== 'clear')
-    cautions.push('Under cloud take several readings over the day and use their mean.');
+  if (light.sky !== 'clear' && taken < 3)
+    cautions.push('Under cloud take three readings or more, hours apart.');
   if (
     light.where === 'sill' &&
     (light.facing === undefined || light.facing === null) &&

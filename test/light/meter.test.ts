@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readMeter, sumOfReadings } from '../../core/light/meter.ts';
+import { readMeter, readMeterOverDay, sumOfReadings } from '../../core/light/meter.ts';
 import { isoDay } from '../../core/light/meter-day.ts';
 import type { DaylightReading, MeterReading, MeterResult } from '../../core/light/meter-reading.ts';
 import { lampTechnologies } from '../../core/plan/lamps.ts';
@@ -120,7 +120,7 @@ describe('a reading of daylight', () => {
   });
   it('asks for more than one reading under cloud', () => {
     const { cautions } = readMeter(day({ sky: 'overcast' }, { value: 4000 }), dublin);
-    expect(cautions).toEqual(['Under cloud take several readings over the day and use their mean.']);
+    expect(cautions).toEqual(['Under cloud take three readings or more, hours apart.']);
   });
   it('takes the day as MM-DD or as a day of the year from 0', () => {
     expect(isoDay(0)).toBe('2025-01-01');
@@ -131,6 +131,47 @@ describe('a reading of daylight', () => {
       expect(Date.parse(isoDay(n))).toBe(Date.UTC(2025, 0, 1) + n * 86_400_000);
     }
     expect(readMeter(day({ day: 354 }), dublin)).toEqual(readMeter(day(), dublin));
+  });
+});
+
+describe('readings over a day', () => {
+  const three = (sky: DaylightReading['sky'] = 'overcast') =>
+    [
+      ['10:30', 3000],
+      ['12:30', 4500],
+      ['14:30', 2500],
+    ].map(([time, value]) => day({ sky, time: time as string }, { value: value as number }));
+
+  it('one is the same as a reading by itself', () => {
+    for (const reading of three())
+      expect(readMeterOverDay([reading], dublin)).toEqual(readMeter(reading, dublin));
+  });
+  it('lie within what they give one by one, in a narrower band, and no longer ask for more', () => {
+    const alone = three().map((reading) => readMeter(reading, dublin));
+    const all = readMeterOverDay(three(), dublin);
+    const values = alone.map((one) => one.dailyLight!.value);
+    expect(all.dailyLight!.value).toBeGreaterThan(Math.min(...values));
+    expect(all.dailyLight!.value).toBeLessThan(Math.max(...values));
+    expect(all.cautions).toEqual([]);
+    for (const { dailyLight } of alone) {
+      expect(all.dailyLight!.high / all.dailyLight!.low).toBeLessThan(dailyLight!.high / dailyLight!.low);
+    }
+    expect(all.ppfd.value).toBeCloseTo(10000 / 3 / 54, 9);
+  });
+  it('are refused as a whole where one of them says too little', () => {
+    const late = day({ sky: 'overcast', time: '16:30' });
+    expect(readMeterOverDay([...three(), late], dublin)).toMatchObject({ dailyLight: null });
+  });
+  it('are of one day, sky and spot, and of daylight', () => {
+    const [one] = three();
+    expect(() => readMeterOverDay([], dublin)).toThrow('expected one reading or more, got none');
+    expect(() => readMeterOverDay([one, lamp()], dublin)).toThrow(
+      'expected readings of daylight, got one of lamps',
+    );
+    expect(() => readMeterOverDay([one, day({ sky: 'clear' })], dublin)).toThrow(
+      'expected readings of one sky, got overcast and clear',
+    );
+    expect(() => readMeterOverDay([one, day({ sky: 'overcast', day: '12-20' })], dublin)).toThrow('one day');
   });
 });
 

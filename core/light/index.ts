@@ -44,7 +44,7 @@ export type { FieldLevel } from './field-level.ts';
 export { burnRisk, nearestDistance } from './burn.ts';
 export type { BurnInput, BurnRisk, LitPlants } from './burn.ts';
 export { leafLoad, leafOverAir } from './burn-leaf.ts';
-export { readMeter, sumOfReadings } from './meter.ts';
+export { readMeter, readMeterOverDay, sumOfReadings } from './meter.ts';
 export { skyStates } from './meter-reading.ts';
 export type {
   Band as MeterBand,

@@ -3,7 +3,7 @@ import { choice, number, plain, share } from '../../forms/fields.ts';
 import type { Field } from '../../forms/fields.ts';
 import { optionsFrom, shadySideOptions } from './choices.ts';
 
-const isOutside = (place: Place) => !['tent', 'shelf', 'window-bay'].includes(place.shape.kind);
+export const isOutside = (place: Place) => !['tent', 'shelf', 'window-bay'].includes(place.shape.kind);
 const onGround = (place: Place) => place.floor !== 'raised';
 
 export const floorField: Field<Place> = choice(
@@ -40,7 +40,7 @@ export const surroundFields: readonly Field<Place>[] = [
 export const lightShareFields: readonly Field<Place>[] = [
   share('frameShare', 'Frame and gutters take', [0, 60], { hint: 'of the cover' }),
   share('dirtShare', 'Dirt takes', [0, 60], {
-    hint: 'of the light, where it has not been washed for a year',
+    hint: 'of the light, at its dirtiest',
   }),
   plain('day', 'cleanedOn', 'Washed each year on', {
     empty: true,

@@ -34,7 +34,7 @@ const mostForWatt = 4.1;
 /** What a light known otherwise comes to for a watt, and whether that can be. */
 export function forWattWords(lamp: Lamp): string {
   const { flux, forWatt } = photonsOfOne(lamp);
-  const comes = `so each gives ${formatNumber(flux, flux < 10 ? 1 : 0)} µmol a second, ${formatNumber(forWatt, 2)} µmol for a watt-second`;
+  const comes = `so each gives ${formatNumber(flux, flux < 10 ? 1 : 0)} µmol/s, ${formatNumber(forWatt, 2)} µmol/J`;
   if (forWatt > mostForWatt)
     return `${comes}: more than any lamp can (${formatNumber(mostForWatt, 1)}), so one of the figures is off`;
   return comes;

@@ -81,9 +81,10 @@ export function withThing(points: Skyline, kind: ThingKind, middle: number): Sky
 /** The way from `middle` to look for room for a thing: the first of a few directions with nothing in it yet. */
 export function freeDirection(points: Skyline, kind: ThingKind, middle: number): number {
   const { half } = things[kind];
+  const aside = (point: SkylinePoint, azimuth: number) => Math.abs(turn(point.azimuth - azimuth + 180) - 180);
   const free = (azimuth: number) =>
-    points.every((point) => Math.abs(((point.azimuth - azimuth + 540) % 360) - 180) > half);
-  const tries = [0, 30, -30, 60, -60, 90, -90].map((off) => (middle + off + 360) % 360);
+    points.every((point) => aside(point, azimuth) > half) && horizonElevation(points, azimuth) === 0;
+  const tries = [0, 30, -30, 60, -60, 90, -90].map((off) => turn(middle + off));
   return tries.find(free) ?? middle;
 }
 

@@ -34,6 +34,7 @@ export type { Shape, ShapeKind, ShapeOf } from './plan/shapes.ts';
 export { demonstrationPlan } from './plan/demonstration.ts';
 export { needsRoom } from './plan/references.ts';
 export { daylightReaches } from './plan/daylit.ts';
+export { holdsAtNoTime, hoursOverlap } from './plan/hours.ts';
 export { covering, coverings, coveringsFor } from './plan/coverings.ts';
 export type { Covering, CoveringUse } from './plan/coverings.ts';
 export type { Beam, LampControl, LightSource, Photometry } from './plan/lamp.ts';
@@ -74,7 +75,9 @@ export {
   findWays,
   lampChart,
   placeLampHours,
+  scaledLamp,
   shiftsOf,
+  strengthOf,
 } from './advice/index.ts';
 export type { ChartRange, PlacingOptions } from './advice/index.ts';
 export type { DampAdvice, DampChangeId, DampChoice, DampFigures } from './advice/index.ts';

@@ -9,16 +9,21 @@ export interface ScaledOption {
   readonly scale: number;
 }
 
-/** A lamp `scale` times as strong: watts and light alike, its shape, hours and height kept. */
-export function scaledLamp(lamp: Lamp, scale: number): Lamp {
-  if (scale === 1) return lamp;
+/** What of a lamp changes when it is made `scale` times as strong: watts and light alike, its shape, hours and height kept. */
+export function strengthOf(
+  lamp: Lamp,
+  scale: number,
+): Pick<Lamp, 'watts' | 'wattsAtHalf' | 'light' | 'beam'> {
   return {
-    ...lamp,
     watts: lamp.watts * scale,
     wattsAtHalf: lamp.wattsAtHalf === null ? null : lamp.wattsAtHalf * scale,
     ...scaledLight(lamp, scale),
   };
 }
+
+/** A lamp `scale` times as strong. */
+export const scaledLamp = (lamp: Lamp, scale: number): Lamp =>
+  scale === 1 ? lamp : { ...lamp, ...strengthOf(lamp, scale) };
 
 function scaledLight({ light, beam }: Lamp, scale: number): Pick<Lamp, 'light' | 'beam'> {
   switch (light.kind) {

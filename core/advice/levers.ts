@@ -1,10 +1,10 @@
 import type { Place } from '../plan/schema.ts';
 import type { Lamp } from '../plan/equipment.ts';
 import { lampOf } from '../plan/parts.ts';
-import { spanHours } from '../cost/index.ts';
-import type { Tariff } from '../plan/schema.ts';
 import type { LeverId, PlanChange } from './result.ts';
 import { mainHeater, shiftClock } from './change.ts';
+import { burningHours } from './lamp-hours.ts';
+import { strengthOf } from './lamp-view.ts';
 
 /**
  * One lever of one place: a grid of settings in the order "least change first", each with its change,
@@ -40,10 +40,10 @@ const heaterCaution =
   'Keep heaters clear of fleece, film and leaves, on a socket of their own, never on a coiled lead; local codes and the maker’s distances come first.';
 
 /** All levers of a place that lead up (towards warmth and light) or down (towards a cool rest). */
-export function leversOf(place: Place, tariff: Tariff, coverArea: number, direction: 'up' | 'down'): Lever[] {
+export function leversOf(place: Place, coverArea: number, direction: 'up' | 'down'): Lever[] {
   const levers: Lever[] = [];
   place.lamps.forEach((lamp, index) => {
-    levers.push(lampHours(place, lamp, index, tariff, direction), lampPower(place, lamp, index, direction));
+    levers.push(lampHours(place, lamp, index, direction), lampPower(place, lamp, index, direction));
   });
   if (direction === 'up' && place.lamps.length === 0) levers.push(lampPower(place, undefined, 0, direction));
   levers.push(setPoint(place, direction));
@@ -57,8 +57,8 @@ function hasGlazing(place: Place): boolean {
 }
 
 /** Hours a day in half-hour steps, to 18 h up or 0.5 h down; the day is stretched at its end, then at its beginning. */
-function lampHours(place: Place, lamp: Lamp, index: number, tariff: Tariff, direction: 'up' | 'down'): Lever {
-  const now = spanHours(lamp.on, lamp.off, tariff).total;
+function lampHours(place: Place, lamp: Lamp, index: number, direction: 'up' | 'down'): Lever {
+  const now = lamp.control.kind === 'extend' ? lamp.control.hours : burningHours(lamp);
   const step = direction === 'up' ? 0.5 : -0.5;
   const settings: LeverSetting[] = [];
   for (let hours = now + step; hours <= 18 && hours >= 0.5; hours += step) {
@@ -66,12 +66,18 @@ function lampHours(place: Place, lamp: Lamp, index: number, tariff: Tariff, dire
     const later = Math.round(extra / 2 / 15) * 15;
     settings.push({
       value: hours,
-      words: `${lamp.name}: ${hours} h a day instead of ${now} h`,
+      words:
+        lamp.control.kind === 'extend'
+          ? `${lamp.name}: a day of ${hours} h instead of ${now} h`
+          : `${lamp.name}: ${hours} h a day instead of ${now} h`,
       purchase: 0,
       change: {
         placeId: place.id,
         lampIndex: index,
-        lamp: { on: shiftClock(lamp.on, later - extra), off: shiftClock(lamp.off, later) },
+        lamp:
+          lamp.control.kind === 'extend'
+            ? { control: { ...lamp.control, hours } }
+            : { on: shiftClock(lamp.on, later - extra), off: shiftClock(lamp.off, later) },
       },
     });
   }
@@ -118,7 +124,7 @@ function lampPower(place: Place, lamp: Lamp | undefined, index: number, directio
         ? { placeId: place.id, addLamp: { ...addedLamp, watts, price: purchase } }
         : inReach && watts / full >= 0.1
           ? { placeId: place.id, lampIndex: index, lamp: { dimming: watts / full } }
-          : { placeId: place.id, lampIndex: index, lamp: { dimming: 1, watts: watts / lamp.count } };
+          : { placeId: place.id, lampIndex: index, lamp: { ...strengthOf(lamp, watts / full), dimming: 1 } };
     const words =
       lamp === undefined
         ? `Hang an LED panel of ${watts} W, 12 h a day`

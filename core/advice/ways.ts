@@ -37,7 +37,7 @@ export function findWays(
   const now = fulfilment(before, wish);
   const ways: Way[] = [];
   if (!now.fulfilled) {
-    for (const lever of leversFor(place, plan, wish, before)) {
+    for (const lever of leversFor(place, wish, before)) {
       if (options.cancelled?.() === true) break;
       const way = searchLever(alone, weather, cache, lever, wish, before);
       ways.push(way);
@@ -74,12 +74,12 @@ export function onlyPlace(plan: Plan, place: Place): Plan {
   return { ...plan, places: [place], lots: plan.lots.filter((lot) => lot.place === place.id) };
 }
 
-function leversFor(place: Place, plan: Plan, wish: Wish, before: SeasonResult): Lever[] {
+function leversFor(place: Place, wish: Wish, before: SeasonResult): Lever[] {
   const coverArea = surfacesOf(place)
     .surfaces.filter((surface) => surface.transparent)
     .reduce((sum, surface) => sum + surface.area, 0);
   const tooWarm = wish.kind === 'safe-rest' && before.places[0].totals.leastLeaf >= wish.neverBelow;
-  return leversOf(place, plan.tariff, coverArea, tooWarm ? 'down' : 'up');
+  return leversOf(place, coverArea, tooWarm ? 'down' : 'up');
 }
 
 /** Bisection over the grid; where the last setting does not fulfil the wish, the whole grid's nearest is taken from a coarse look. */

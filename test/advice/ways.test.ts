@@ -63,9 +63,7 @@ function oneStepLess(way: Way): Way['change'] | null {
   const coverArea = surfacesOf(place)
     .surfaces.filter((surface) => surface.transparent)
     .reduce((sum, surface) => sum + surface.area, 0);
-  const levers = (['up', 'down'] as const).flatMap((direction) =>
-    leversOf(place, plan.tariff, coverArea, direction),
-  );
+  const levers = (['up', 'down'] as const).flatMap((direction) => leversOf(place, coverArea, direction));
   for (const lever of levers.filter((each) => each.id === way.lever)) {
     const at = lever.settings.findIndex((setting) => setting.value === way.to && setting.words === way.words);
     if (at >= 0) return at === 0 ? null : lever.settings[at - 1].change;

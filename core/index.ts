@@ -74,12 +74,13 @@ export {
   dampFigures,
   findWays,
   lampChart,
+  longDays,
   placeLampHours,
   scaledLamp,
   shiftsOf,
   strengthOf,
 } from './advice/index.ts';
-export type { ChartRange, PlacingOptions } from './advice/index.ts';
+export type { ChartRange, LongDay, PlacingOptions } from './advice/index.ts';
 export type { DampAdvice, DampChangeId, DampChoice, DampFigures } from './advice/index.ts';
 export type * from './advice/result.ts';
 export { balanceOf, coldestNightDay, explain, heatBalance, heatOf, spanWords } from './explain/index.ts';

@@ -6,6 +6,8 @@ export type { DampChangeId } from './damp-changes.ts';
 export { compareLamps } from './lamps.ts';
 export { lampChart } from './lamp-chart.ts';
 export type { ChartRange } from './lamp-chart.ts';
+export { longDays } from './day-length.ts';
+export type { LongDay } from './day-length.ts';
 export { scaledLamp, strengthOf } from './lamp-view.ts';
 export { burningHours } from './lamp-hours.ts';
 export { placeLampHours } from './place-hours.ts';

@@ -3,7 +3,7 @@ import type { Lamp, LampControl, Place } from '../../../core/index.ts';
 import { choice, number, plain } from '../../forms/fields.ts';
 import type { Field } from '../../forms/fields.ts';
 import type { Option } from '../../forms/option.ts';
-import { formatNumber } from '../../state/units.ts';
+import { formatHours } from '../../state/units.ts';
 import { optionsFrom } from './choices.ts';
 
 type ControlOf<K extends LampControl['kind']> = Extract<LampControl, { kind: K }>;
@@ -74,7 +74,7 @@ export function controlFrom(kind: string, { mostDay }: Lamp): LampControl {
   return { kind: 'clock' };
 }
 
-const pastMost = (hours: number) => `That is past the longest day allowed, ${formatNumber(hours, 2)} h.`;
+const pastMost = (hours: number) => `That is past the longest day allowed, ${formatHours(hours)}.`;
 
 export const extendFields = ({ mostDay }: Lamp): readonly Field<ControlOf<'extend'>>[] => [
   number('hours', 'Makes the day', 'h', [1, 24], {
@@ -106,6 +106,6 @@ export const dayFields: readonly Field<Lamp>[] = [
     refuse: (most, { control }) =>
       control.kind !== 'extend' || control.hours <= most
         ? null
-        : `It is set to make the day ${formatNumber(control.hours, 2)} h long.`,
+        : `It is set to make the day ${formatHours(control.hours)} long.`,
   }),
 ];

@@ -1,5 +1,5 @@
 import { civilOffset, horizonElevation, horizonPasses, solarNoon, sunPosition } from '../../../core/index.ts';
-import type { PlanSite } from '../../../core/index.ts';
+import type { Site } from '../../../core/index.ts';
 import type { Skyline } from './skyline.ts';
 
 /** The sun at one moment: azimuth and height as seen through the air [degrees], and minutes after midnight by the clock. */
@@ -27,7 +27,7 @@ export const sunDays = ['12-21', '03-21', '06-21'] as const;
 /** The day of least sun at the site. */
 export const darkestDay = (latitude: number): string => (latitude >= 0 ? '12-21' : '06-21');
 
-export function sunWay(site: PlanSite, day: string): SunWay {
+export function sunWay(site: Site, day: string): SunWay {
   const noon = solarNoon(Date.parse(`${year}-${day}T12:00:00Z`), site.longitude);
   const offset = civilOffset(noon, site.timeZone);
   const moments: SunMoment[] = [];

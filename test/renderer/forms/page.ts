@@ -11,10 +11,11 @@ export function openForm(placeId: string, part: Partial<Place> = {}, site = fals
 
   /** Fields so labelled within `root`, in the order they stand. */
   function fields(label: string, root: ParentNode = document): HTMLInputElement[] {
-    return [...root.querySelectorAll('label')]
+    const named = [...root.querySelectorAll('label')]
       .filter((each) => each.textContent?.trim() === label)
       .map((each) => (each.htmlFor ? document.getElementById(each.htmlFor) : each.querySelector('input')))
       .filter((each): each is HTMLInputElement => each !== null);
+    return [...named, ...root.querySelectorAll<HTMLInputElement>(`input[aria-label="${label}"]`)];
   }
 
   function field(label: string, root: ParentNode = document): HTMLInputElement {

@@ -77,11 +77,11 @@ function byHeat(input: BurnInput, leafOver: number): Finding {
   const hot = tenderest?.hot ?? usualHot;
   // Air that is too hot by itself is no fault of the lamp.
   if (!(leaf >= hot - nearHarm) || leafOver < 1) return none;
-  const bears = tenderest === null ? 'most plants bear' : `${tenderest.name} bears`;
+  const whose = tenderest === null ? 'most plants' : tenderest.name;
   const stands = `In still air of ${input.air.toFixed(0)} °C the leaves under the brightest spot stand ${leafOver.toFixed(0)} K over it, at ${leaf.toFixed(0)} °C`;
   return leaf >= hot
-    ? { level: 'burn', words: `${stands}: over the ${hot.toFixed(0)} °C that ${bears}.` }
-    : { level: 'watch', words: `${stands}: near the ${hot.toFixed(0)} °C that ${bears}.` };
+    ? { level: 'burn', words: `${stands}: over the ${hot.toFixed(0)} °C limit of ${whose}.` }
+    : { level: 'watch', words: `${stands}: near the ${hot.toFixed(0)} °C limit of ${whose}.` };
 }
 
 function byLight(input: BurnInput): Finding {
@@ -89,7 +89,7 @@ function byLight(input: BurnInput): Finding {
   if (tenderest === null) return none;
   const light = dailyLight(input.ppfd, input.hours) + input.daylight;
   if (!(light > tenderest.most)) return none;
-  const words = `The brightest spot gets ${light.toFixed(0)} mol a day, over the ${tenderest.most.toFixed(0)} that ${tenderest.name} takes before it bleaches.`;
+  const words = `The brightest spot gets ${light.toFixed(0)} mol a day, over the ${tenderest.most.toFixed(0)} at which ${tenderest.name} may bleach.`;
   return { level: light > burningFactor * tenderest.most ? 'burn' : 'watch', words };
 }
 

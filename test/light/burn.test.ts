@@ -99,7 +99,7 @@ describe('burn risk', () => {
     // 300 µmol for 12 h are 13 mol, 500 are 22.
     expect(burnRisk({ ...calm, ppfd: 300 })).toMatchObject({
       level: 'watch',
-      words: 'The brightest spot gets 13 mol a day, over the 12 that Haworthia takes before it bleaches.',
+      words: 'The brightest spot gets 13 mol a day, over the 12 at which Haworthia may bleach.',
     });
     expect(burnRisk({ ...calm, ppfd: 500 }).level).toBe('burn');
     expect(burnRisk({ ...calm, daylight: 10 }).level).toBe('burn');
@@ -110,11 +110,11 @@ describe('burn risk', () => {
     const risk = burnRisk({ ...warm, ppfd: 250 });
     expect(risk.level).toBe('watch');
     expect(risk.words).toMatch(
-      /^In still air of 35 °C the leaves under the brightest spot stand \d K over it, at 39 °C: near the 42 °C that Haworthia bears\.$/,
+      /^In still air of 35 °C the leaves under the brightest spot stand \d K over it, at 39 °C: near the 42 °C limit of Haworthia\.$/,
     );
     const worse = burnRisk({ ...warm, air: 39, ppfd: 250 });
     expect(worse.level).toBe('burn');
-    expect(worse.words).toContain('over the 42 °C that Haworthia bears.');
+    expect(worse.words).toContain('over the 42 °C limit of Haworthia.');
   });
 
   it('does not blame the lamp for air that is hot by itself', () => {

@@ -59,6 +59,8 @@ export type {
 } from './meter-reading.ts';
 export { blackBody, photonsPerJouleAt, spectralFactors } from './spectrum.ts';
 export type { SpectralFactors, Spectrum } from './spectrum.ts';
+export { readSpectrum } from './spectrum-text.ts';
+export type { SpectrumText } from './spectrum-text.ts';
 export { lampField } from './lamp-field.ts';
 export type { FieldOptions, LampArray, LampField, Reflectances } from './lamp-field.ts';
 export { areaOfRectangle, cornerFactor, parallelFactor, pointFactor, rectangleAt } from './rectangles.ts';

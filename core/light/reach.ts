@@ -1,11 +1,38 @@
 import { perezFloor } from '../sun/perez.ts';
 import type { OutdoorSteps } from '../weather/index.ts';
+import type { Enclosure } from '../fabric/index.ts';
+import { onCurve } from './curve.ts';
 import type { DaylightSeries } from './daylight.ts';
 import type { DirectionalGain, TablePlace } from './gain.ts';
 import { locate, readGain } from './gain.ts';
+import type { Opening } from './openings.ts';
 import { keptByBench, keptByWall } from './place-gains.ts';
 import type { PlaceGains } from './place-gains.ts';
+import type { PlaneSeries } from './plane-series.ts';
 import type { SkySeries } from './sky-series.ts';
+
+/** Adds up what enters [W], and in `low` what of it falls under the plants' level. */
+export function enter(
+  out: Float64Array,
+  low: Float64Array,
+  openings: readonly Opening[],
+  enclosure: Enclosure,
+  planes: readonly (PlaneSeries | null)[],
+  sky: SkySeries,
+  housing: number,
+): void {
+  for (const { surface, solar, lowShare } of openings) {
+    const plane = planes[enclosure.surfaces.indexOf(surface)];
+    if (plane === null) continue;
+    const area = surface.area * housing;
+    for (let j = 0; j < sky.index.length; j++) {
+      const entering =
+        area * (plane.beam[j] * onCurve(solar, plane.cosIncidence[j]) + plane.diffuse[j] * solar.diffuse);
+      out[sky.index[j]] += entering;
+      low[sky.index[j]] += entering * lowShare;
+    }
+  }
+}
 
 /** Fills bench, wall and inside from the gains, step by step; `insideSolar` comes in holding what falls under the plants' level. */
 export function reach(

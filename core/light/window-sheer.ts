@@ -1,6 +1,12 @@
 import { covering } from '../plan/coverings.ts';
 import type { Place } from '../plan/schema.ts';
 import { coverTransmittance } from './cover.ts';
+import { onCurve } from './curve.ts';
+import type { DaylightSeries } from './daylight.ts';
+import type { Opening } from './openings.ts';
+import { keptByBench } from './place-gains.ts';
+import type { PlaneSeries } from './plane-series.ts';
+import type { SkySeries } from './sky-series.ts';
 import { stripFactor, windowBayOf } from './window-factor.ts';
 
 /**
@@ -26,4 +32,36 @@ export function sheerOf(place: Place): SheerCurtain | null {
     par: coverTransmittance(0, cloth, 'par'),
     factor: stripFactor(width, height, distance, depth),
   };
+}
+
+/** The pane a sheer curtain hangs before: what falls on it, what it passes, and frame and dirt off it. */
+export interface LitWindow {
+  readonly plane: PlaneSeries;
+  readonly opening: Pick<Opening, 'solar' | 'par'>;
+  readonly housing: number;
+  /** Photons per joule of sunlight [µmol J⁻¹], one figure or one a daylit step. */
+  readonly photons: number | Float64Array;
+}
+
+/** Puts the steps with the curtain drawn in place of the sun's own: the pane shines evenly on the plants. */
+export function drawSheer(
+  output: DaylightSeries,
+  sheer: SheerCurtain,
+  { plane, opening, housing, photons }: LitWindow,
+  sky: SkySeries,
+  drawn: Uint8Array,
+): void {
+  const { solar, par } = opening;
+  const { beam, diffuse, cosIncidence } = plane;
+  for (let j = 0; j < sky.index.length; j++) {
+    const k = sky.index[j];
+    if (drawn[k] === 0) continue;
+    const bright = beam[j] * onCurve(solar, cosIncidence[j]) + diffuse[j] * solar.diffuse;
+    const brightPar = beam[j] * onCurve(par, cosIncidence[j]) + diffuse[j] * par.diffuse;
+    const perJoule = typeof photons === 'number' ? photons : photons[j];
+    output.benchSolar[k] = housing * bright * sheer.solar * sheer.factor;
+    output.benchPhotons[k] = perJoule * housing * brightPar * sheer.par * sheer.factor;
+    output.transmittedSolar[k] *= sheer.solar;
+    output.insideSolar[k] = output.benchSolar[k] * output.benchArea * keptByBench;
+  }
 }

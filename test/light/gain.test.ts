@@ -13,7 +13,7 @@ function tableErrors(place: Place): { mean: number; bias: number; most: number }
   const enclosure = surfacesOf(place);
   const openings = openingsOf(place, enclosure);
   const receiver = receiverOf(benchOf(place, enclosure));
-  const gain = directionalGain(receiver, openings, enclosure.azimuth, () => 0);
+  const gain = directionalGain(receiver, openings, enclosure.azimuth, []);
   const at = { index: 0, next: 0, share: 0, rise: 0 };
   let sum = 0;
   let signed = 0;

@@ -9,4 +9,5 @@ export const views: readonly { readonly id: ViewId; readonly name: string }[] = 
   { id: 'ways', name: 'What would it take' },
   { id: 'plants', name: 'Plants' },
   { id: 'site', name: 'Site and weather' },
+  { id: 'meters', name: 'Light meter' },
 ];

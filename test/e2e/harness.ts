@@ -21,6 +21,7 @@ export const views = [
   { name: 'What would it take', heading: 'What would it take?' },
   { name: 'Plants', heading: 'Plants' },
   { name: 'Site and weather', heading: 'Tarnabeg, above the lough' },
+  { name: 'Light meter', heading: 'Light meter' },
 ] as const;
 
 /** Longest wait for a season, a comparison or a search on a busy machine [ms]. */

@@ -30,6 +30,11 @@ const place = (id: string, changes: Partial<Place> = {}): Place => ({
   ...changes,
 });
 const window = place('window');
+function weather() {
+  const year = weatherFromPlan(demonstrationPlan);
+  if (year === null) throw new Error('expected weather of the plan, got none');
+  return year;
+}
 const midwinter = '2025-12-21';
 
 describe('the sun over a window in December', () => {
@@ -140,7 +145,7 @@ describe('beams in the section', () => {
 });
 
 describe('the year of light', () => {
-  const season = runSeason(demonstrationPlan, weatherFromPlan(demonstrationPlan));
+  const season = runSeason(demonstrationPlan, weather());
   const monthsAt = (id: string) => {
     const result = season.places.find((each) => each.placeId === id);
     if (!result) throw new Error(`expected a season of ${id}`);

@@ -156,8 +156,8 @@ describe('snow on the ground', () => {
 });
 
 describe('photons per joule of sunlight', () => {
-  // Athalassa, Cyprus: hourly means 1.878 clear to 2.197 overcast (Jacovides et al. 2004), 1.971 to 2.099 (the same
-  // group's later years): the model must lie between the two at both ends.
+  // Hourly means at Athalassa, Cyprus: 1.878 clear to 2.197 overcast (Jacovides et al. 2004); a later study, of which a page
+  // without its title was seen: 1.971 to 2.099. The model must lie between the two at both ends.
   it('rises under cloud between the two published series', () => {
     expect(photonsPerJouleOfSky(0.8)).toBeGreaterThan(1.878);
     expect(photonsPerJouleOfSky(0.8)).toBeLessThan(1.971);

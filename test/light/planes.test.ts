@@ -39,4 +39,18 @@ describe('a plane through the year', () => {
     }
     expect(worst).toBeLessThan(1e-9);
   });
+
+  it('takes the ground’s reflectance step by step where snow comes and goes', () => {
+    const wall = normalOf(90, 180);
+    const snow = new Float64Array(year.n).fill(0.2);
+    const [even, stepped] = [planeSeries(wall, sky, 0.2), planeSeries(wall, sky, snow)];
+    expect(stepped.diffuse).toEqual(even.diffuse);
+    const at = Math.floor(sky.index.length / 2);
+    snow[sky.index[at]] = 0.65;
+    const white = planeSeries(wall, sky, snow);
+    expect(white.diffuse[at] - even.diffuse[at]).toBeCloseTo(sky.global[at] * 0.5 * 0.45, 9);
+    expect(white.diffuse[at + 1]).toBe(even.diffuse[at + 1]);
+    // A level plane sees no ground.
+    expect(planeSeries([0, 0, 1], sky, snow).diffuse[at]).toBe(planeSeries([0, 0, 1], sky, 0.2).diffuse[at]);
+  });
 });

@@ -81,9 +81,13 @@ export interface LightArea {
   readonly rings: readonly (readonly (readonly [number, number])[])[];
 }
 
+/** Nearer to a face than this its points of light show one by one, and no line is drawn [m]. */
+const tooNear = 0.08;
+
 export function lightAreas(section: LightSection): LightArea[] {
   const { columns, rows, values, from, low, step } = section;
-  const most = values.reduce((a, b) => Math.max(a, b), 0);
+  const clear = Math.max(1, rows - Math.ceil(tooNear / step[1]));
+  const most = values.subarray(0, clear * columns).reduce((a, b) => Math.max(a, b), 0);
   const levels = lightLines.filter((level) => level < most);
   const contours = d3
     .contours()

@@ -17,6 +17,8 @@ export class LampDesk {
   placeId = $state('');
   view = $state<LampView>('as-given');
   results = $state.raw<readonly LampComparison[]>([]);
+  /** How the options were set side by side for these results. */
+  resultsView = $state<LampView>('as-given');
   error = $state<string | null>(null);
   busy = $state(false);
 
@@ -82,6 +84,11 @@ export class LampDesk {
     return place ? planWith(plan, placeWith(place, draft)) : plan;
   }
 
+  /** What is shown is about to be asked for anew. */
+  expect() {
+    this.busy = true;
+  }
+
   /** Asks the engine; an answer that a newer question has overtaken is dropped. */
   async ask(plan: Plan, placeId: string, options: readonly LampOption[], view: LampView) {
     const mine = ++this.#request;
@@ -90,6 +97,7 @@ export class LampDesk {
       const answer = await this.#bench.engine.lamps(plan, placeId, options, view);
       if (mine !== this.#request) return;
       this.results = answer;
+      this.resultsView = view;
       this.error = null;
     } catch (failure) {
       if (mine === this.#request) this.error = failure instanceof Error ? failure.message : String(failure);

@@ -1,13 +1,7 @@
-import type { Lamp, Photometry } from '../../core/index.ts';
+import type { Lamp, PhotometricFile } from '../../core/index.ts';
 
-/** A photometric file as the engine has read it. */
-export interface LightFileRead {
-  readonly photometry: Photometry;
-  readonly lumens: number;
-  readonly watts: number;
-  readonly lengthMetres: number;
-  readonly widthMetres: number;
-}
+/** What of a photometric file a lamp can take. */
+export type LightFileRead = Pick<PhotometricFile, 'photometry' | 'watts' | 'lengthMetres' | 'widthMetres'>;
 
 const within = (value: number, least: number, most: number) => value >= least && value <= most;
 

@@ -213,7 +213,7 @@ describe('the options', () => {
 describe('a photometric file', () => {
   const photometry = { name: 'Bar', vertical: [0, 90], planes: [0], candela: [100, 0] };
   it('gives beam, watts, light and size of the face, as far as a lamp may have them', () => {
-    const file = { photometry, lumens: 300, watts: 18, lengthMetres: 0.6, widthMetres: 0 };
+    const file = { photometry, watts: 18, lengthMetres: 0.6, widthMetres: 0 };
     expect(partOfFile(file, true)).toEqual({
       beam: { kind: 'file', photometry, turned: 0 },
       light: { kind: 'file', luxPerMicromole: null },
@@ -225,7 +225,7 @@ describe('a photometric file', () => {
     expect(planOf({ ...tent, lamps: [{ ...panel, ...partOfFile(file, true) }] })).toMatchObject({ ok: true });
   });
   it('taken away takes the light summed from it along, and no other', () => {
-    const part = partOfFile({ photometry, lumens: 300, watts: 18, lengthMetres: 0, widthMetres: 0 }, true);
+    const part = partOfFile({ photometry, watts: 18, lengthMetres: 0, widthMetres: 0 }, true);
     expect(withoutFile({ ...panel, ...part })).toEqual({
       beam: { kind: 'even' },
       light: { kind: 'efficacy' },

@@ -3,9 +3,8 @@ import { lampTechnology, wattShares } from '../plan/lamps.ts';
 import type { Place } from '../plan/schema.ts';
 import { lampLight, lampWatts } from '../light/index.ts';
 
-/** Share of 400–700 nm light that leaves and pots take up, and of the radiation beyond it: leaves throw most near infra-red back, mix takes it (estimates). */
+/** Share of 400–700 nm light that leaves and pots take up (Campbell & Norman 1998); the catalogue has it for the radiation beyond. */
 const lightTaken = 0.85;
-const infraredTaken = 0.6;
 
 /** One lamp of a place, reduced to what the season needs. */
 export interface LampRun {
@@ -29,7 +28,9 @@ export function lampRuns(place: Place): LampRun[] {
     const landed = light.average * place.growingArea;
     const asLight = lightTaken * (landed / technology.photonsPerJoule.value);
     const reaching = light.emitted > 0 ? Math.min(1, landed / light.emitted) : 0;
-    const asInfrared = infraredTaken * reaching * watts * wattShares(technology).infrared;
+    const efficacy = watts > 0 ? light.emitted / watts : 0;
+    const infrared = watts * wattShares(technology, efficacy).infrared;
+    const asInfrared = technology.infraredAbsorptance.value * reaching * infrared;
     const absorbed = Math.min(inside, asLight + asInfrared);
     return {
       lamp,

@@ -60,7 +60,7 @@ describe('a lamp that lengthens the day', () => {
         const noon = home.steps.startMs + (day + 0.5) * 86_400_000;
         // Civil dawn and dusk by a short algorithm of other authors (the suncalc library), good to 2 min here.
         const { dawn, dusk } = getTimes(new Date(noon), 54.1, -7.4);
-        const lacking = Math.max(0, 14 - (dusk.getTime() - dawn.getTime()) / 3_600_000);
+        const lacking = Math.max(0, 14 - (dusk!.getTime() - dawn!.getTime()) / 3_600_000);
         expect(Math.abs(hoursOf(flags, day) - lacking), `day ${day}`).toBeLessThanOrEqual(0.5);
       }
     },

@@ -3,10 +3,11 @@
  * for want of a browser, not measured. `npm run bench -- --no-browser` leaves out the slider and is not held to it.
  */
 import { allMet, table } from './figures.ts';
+import { lampFigures } from './lamps.ts';
 import { placeYearFigures } from './place-year.ts';
 import { sliderFigures } from './slider.ts';
 
-const figures = placeYearFigures();
+const figures = [...placeYearFigures(), ...lampFigures()];
 let allMeasured = true;
 console.log(table(figures));
 if (process.argv.includes('--no-browser')) {

@@ -34,6 +34,7 @@ export class HoursDesk {
   /** Drops what was worked out: another place or lamp is looked at. */
   clear() {
     this.stop();
+    this.#search = null;
     this.answer = null;
     this.tried = [];
     this.error = null;

@@ -1,6 +1,16 @@
 import { describe, expect, it, vi } from 'vitest';
 import { demonstrationPlan } from '../../core/index.ts';
-import type { LampComparison, NightInput, NightResult, Plan, Way, WaysResult } from '../../core/index.ts';
+import type {
+  LampComparison,
+  LampPlacing,
+  LampPlacings,
+  NightInput,
+  NightResult,
+  Plan,
+  Way,
+  WaysResult,
+} from '../../core/index.ts';
+import { hoursDesk } from '../../renderer/lamps/hours-desk.svelte.ts';
 import { lampDesk } from '../../renderer/lamps/lamp-desk.svelte.ts';
 import { optionsOf, withPart } from '../../renderer/lamps/options.ts';
 import type { Bench } from '../../renderer/state/bench.svelte.ts';
@@ -112,6 +122,57 @@ describe('lamps', () => {
     waiting[0].give([{} as LampComparison]);
     await Promise.all(asked);
     expect(desk.results).toBe(newest);
+  });
+});
+
+describe('the placing of hours', () => {
+  const found = (lampId: string) => ({ placings: { lampId } as LampPlacings, outdoors: [] });
+
+  it('tells what has been run, drops what a newer question has overtaken, and can be stopped', async () => {
+    const asked: { lampId: string; signal: AbortSignal; give: (answer: unknown) => void }[] = [];
+    const placing = (
+      _plan: Plan,
+      _place: string,
+      lampId: string,
+      onPlacing: (one: LampPlacing) => void,
+      signal: AbortSignal,
+    ) =>
+      new Promise((give, refuse) => {
+        asked.push({ lampId, signal, give });
+        signal.addEventListener('abort', () => refuse(signal.reason as Error));
+        onPlacing({} as LampPlacing);
+      });
+    const desk = hoursDesk(bench({ engine: { placing } }));
+    const first = desk.start('bright-tent', 'one');
+    expect([desk.running, desk.tried.length]).toEqual([true, 1]);
+    const second = desk.start('bright-tent', 'two');
+    expect(asked[0].signal.aborted).toBe(true);
+    asked[1].give(found('two'));
+    await Promise.all([first, second]);
+    expect([desk.answer?.lampId, desk.running, desk.stopped, desk.error]).toEqual([
+      'two',
+      false,
+      false,
+      null,
+    ]);
+    const third = desk.start('bright-tent', 'three');
+    desk.stop();
+    await third;
+    expect([desk.answer, desk.running, desk.stopped]).toEqual([null, false, true]);
+    const fourth = desk.start('bright-tent', 'four');
+    desk.clear();
+    await fourth;
+    expect([desk.running, desk.stopped, desk.error]).toEqual([false, false, null]);
+  });
+  it('changes the one lamp it is about', () => {
+    const desk = hoursDesk(bench({}));
+    const [lamp] = demonstrationPlan.places.find((place) => place.id === 'bright-tent')!.lamps;
+    const placed = { lamp: { ...lamp, on: '22:00', off: '10:00' } } as LampPlacing;
+    const plan = desk.withHours(demonstrationPlan, 'bright-tent', placed);
+    for (const [index, place] of plan.places.entries()) {
+      if (place.id === 'bright-tent') expect(place.lamps).toEqual([placed.lamp]);
+      else expect(place).toBe(demonstrationPlan.places[index]);
+    }
   });
 });
 

@@ -123,7 +123,7 @@ it('a lamp known by a reading is refused at the field, kept when it is right, an
   expect(await reading.inputValue()).toBe(before);
   await reading.fill('12000');
   await reading.press('Enter');
-  await form.getByText(/so each gives .* µmol\/s/).waitFor();
+  await form.getByText(/so each now gives .* µmol\/s/).waitFor();
   await page.getByRole('button', { name: /^Undo: LED panel, reading/ }).click();
   await expect.poll(() => reading.inputValue(), { timeout: patience }).toBe(before);
 });

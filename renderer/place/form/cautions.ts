@@ -1,3 +1,4 @@
+import { lampWatts } from '../../../core/index.ts';
 import type { Heater, Place } from '../../../core/index.ts';
 import { formatPower } from '../../state/units.ts';
 import type { SectionPart } from '../section/parts.ts';
@@ -24,7 +25,7 @@ export function mostWatts(place: Place): number {
   const heaters = place.heaters
     .filter((heater) => !burns(heater.kind))
     .map((heater) => heater.power / (heater.kind === 'heat-pump' ? heater.coefficientAtMinus7 : 1));
-  const lamps = place.lamps.map((lamp) => lamp.watts * lamp.count * lamp.dimming);
+  const lamps = place.lamps.map(lampWatts);
   const fans = [place.fan?.watts ?? 0, place.circulation?.watts ?? 0];
   return [...heaters, ...lamps, ...fans].reduce((sum, watts) => sum + watts, 0);
 }

@@ -22,10 +22,16 @@ export function lightOptions(lamp: Lamp): Option[] {
 
 const luxOf = ({ technology }: Lamp): number => technologyOf(technology)?.luxPerMicromole.value ?? 54;
 
-/** Photons of one lamp at full output [µmol s⁻¹], and those for a watt [µmol J⁻¹]. */
+/** Photons of one lamp at full output, as aged as it is [µmol s⁻¹], and those for a watt [µmol J⁻¹]. */
 export function photonsOfOne(lamp: Lamp): { readonly flux: number; readonly forWatt: number } {
   const flux = lampPhotons({ ...lamp, count: 1, dimming: 1 });
   return { flux, forWatt: flux / lamp.watts };
+}
+
+/** Share of the light of a new lamp that this one has left, 0–1: what is on a box was measured new, a reading was not. */
+function leftOf(lamp: Lamp): number {
+  const bySpecification: Lamp = { ...lamp, light: { kind: 'efficacy' } };
+  return lampPhotons(bySpecification) / lampPhotons({ ...bySpecification, burnt: 0 });
 }
 
 /** Limit of light without loss of a red and blue source [µmol J⁻¹] (Kusuma, Pattison & Bugbee 2020). */
@@ -34,7 +40,7 @@ const mostForWatt = 4.1;
 /** What a light known otherwise comes to for a watt, and whether that can be. */
 export function forWattWords(lamp: Lamp): string {
   const { flux, forWatt } = photonsOfOne(lamp);
-  const comes = `so each gives ${formatNumber(flux, flux < 10 ? 1 : 0)} µmol/s, ${formatNumber(forWatt, 2)} µmol/J`;
+  const comes = `so each now gives ${formatNumber(flux, flux < 10 ? 1 : 0)} µmol/s, ${formatNumber(forWatt, 2)} µmol/J`;
   if (forWatt > mostForWatt)
     return `${comes}: more than any lamp can (${formatNumber(mostForWatt, 1)}), so one of the figures is off`;
   return comes;
@@ -47,7 +53,7 @@ const threeFigures = (value: number, least: number, most: number) =>
 export function lightFrom(kind: string, lamp: Lamp): LightSource {
   const { flux } = photonsOfOne(lamp);
   if (kind === 'lumens')
-    return { kind, lumens: threeFigures(flux * luxOf(lamp), 1, 1e6), luxPerMicromole: null };
+    return { kind, lumens: threeFigures((flux / leftOf(lamp)) * luxOf(lamp), 1, 1e6), luxPerMicromole: null };
   if (kind === 'file') return { kind, luxPerMicromole: null };
   if (kind !== 'reading') return { kind: 'efficacy' };
   const distance = threeFigures(lamp.height, 0.05, 10);

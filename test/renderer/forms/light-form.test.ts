@@ -34,6 +34,7 @@ describe('how the light of a lamp is known', () => {
 
   test('by watts, by lumens or by a reading: each starts at the light there was', () => {
     const page = open('bright-tent');
+    page.type('Burnt so far', '20000');
     const before = flux(page.place().lamps[0]);
     for (const kind of ['lumens', 'reading', 'efficacy']) {
       page.choose('Its light is known by', kind);

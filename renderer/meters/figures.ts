@@ -8,6 +8,12 @@ export const mol = (value: number): string => formatLight(value, value < 0.995 ?
 export const between = ({ low, high }: MeterBand): string =>
   `${mol(low).replace(/\u00a0mol$/, '')} and ${mol(high)}`;
 
+/** A wish of plants, which carries no place it does not need: `8`, `4.5`. */
+const round = (value: number): string =>
+  formatNumber(value, Number.isInteger(Number(value.toFixed(1))) ? 0 : 1);
+export const wish = (value: number): string => `${round(value)}\u00a0mol`;
+export const wishes = (low: number, high: number): string => `${round(low)} to ${wish(high)}`;
+
 /** How far off a figure may be, as a factor over one: `15 % more or less`, `3 times more or less`. */
 export function sureness(share: number): string {
   if (share < 1) return `${formatNumber(100 * share)}\u00a0% more or less`;

@@ -84,7 +84,7 @@ test('the model’s fortnight round a date is that of the season, over its ends 
 describe('the answer in words', () => {
   const wants = { name: 'Echeverias', least: 6, good: 10, goodHigh: 20, most: 30 };
   it.each([
-    [{ value: 0.2, low: 0.1, high: 0.4 }, /^Too little even at best: Echeverias want 10\smol to 20\smol/],
+    [{ value: 0.2, low: 0.1, high: 0.4 }, /^Too little even at best: Echeverias want 10 to 20\smol/],
     [{ value: 4, low: 2, high: 8 }, /^Little:/],
     [{ value: 8, low: 7, high: 9 }, /^Enough to stay compact, less than good/],
     [{ value: 14, low: 11, high: 18 }, /^Good/],

@@ -1,6 +1,8 @@
 import { exitCodes, RefusedInput, WrongUse } from './outcome.ts';
 import { NotSerialisable } from './serialise.ts';
+import { hours } from './verbs/hours.ts';
 import { lamps } from './verbs/lamps.ts';
+import { photometry } from './verbs/photometry.ts';
 import { demo, schema } from './verbs/plan.ts';
 import { season } from './verbs/season.ts';
 import { sun } from './verbs/sun.ts';
@@ -14,6 +16,8 @@ const verbs: Readonly<Record<string, (words: readonly string[], world: World) =>
   season,
   tonight,
   lamps,
+  hours,
+  photometry,
   ways,
   sun,
 };
@@ -23,7 +27,9 @@ export const usage = `Usage: npm run -s winterbench -- VERB …
   demo                                     the demonstration plan
   season PLAN [--weather FILE] [--from MM-DD] [--to MM-DD] [--csv]
   tonight PLAN --dusk 4 --low -6 [--cloud 2] [--wind 1] [--band 2] [--date YYYY-MM-DD] [--weather FILE]
-  lamps PLAN [--place ID] [--options FILE] [--weather FILE]
+  lamps PLAN [--place ID] [--options FILE] [--view as-given|equal-light|equal-watts] [--weather FILE]
+  hours PLAN --place ID --lamp ID [--weather FILE]
+  photometry FILE                          a lamp's photometric file (IES LM-63) as a plan keeps it
   ways PLAN --wish keep-growing --lot ID --from DAY --to DAY
             --wish safe-rest --lot ID --never-below 4 --weeks 10
             --wish hold-temperature --place ID --temperature 5

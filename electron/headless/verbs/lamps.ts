@@ -1,15 +1,16 @@
 import * as v from 'valibot';
 import { compareLamps, parsePlan } from '../../../core/index.ts';
-import type { LampOption, Plan } from '../../../core/index.ts';
+import type { LampOption, LampView, Plan } from '../../../core/index.ts';
 import { bytesOf, planFile, weatherFor } from '../files.ts';
 import { readOptions, textOption } from '../options.ts';
-import { RefusedInput } from '../outcome.ts';
+import { RefusedInput, WrongUse } from '../outcome.ts';
 import { serialise } from '../serialise.ts';
 import type { World } from '../world.ts';
 
 const options = {
   place: { type: 'string' },
   options: { type: 'string' },
+  view: { type: 'string' },
   weather: { type: 'string' },
 } as const;
 
@@ -21,10 +22,11 @@ const optionsSchema = v.pipe(
 
 /**
  * `lamps PLAN`: the lamps of every lit place, or those in `--options FILE`, compared over the growing area
- * of `--place ID` (the first lit place where it is not given).
+ * of `--place ID` (the first lit place where it is not given), as given or at equal light or watts (`--view`).
  */
 export function lamps(words: readonly string[], world: World): void {
   const given = readOptions(words, options, ['PLAN']);
+  const view = chosenView(textOption(given, 'view'));
   const plan = planFile(world, given.positionals[0]);
   const place = chosenPlace(plan, textOption(given, 'place'));
   const file = textOption(given, 'options');
@@ -32,9 +34,17 @@ export function lamps(words: readonly string[], world: World): void {
   if (compared.length === 0)
     throw new RefusedInput('No place of the plan has a lamp: name options with --options FILE.');
   const weather = weatherFor(world, plan, textOption(given, 'weather'));
-  world.out(
-    serialise({ placeId: place.id, options: compareLamps(compared, { plan, weather, placeId: place.id }) }),
-  );
+  const setting = { plan, weather, placeId: place.id };
+  world.out(serialise({ placeId: place.id, view, options: compareLamps(compared, setting, view) }));
+}
+
+const views: readonly LampView[] = ['as-given', 'equal-light', 'equal-watts'];
+
+function chosenView(text: string | null): LampView {
+  if (text === null) return 'as-given';
+  const found = views.find((view) => view === text);
+  if (found === undefined) throw new WrongUse(`--view: expected ${views.join(' or ')}, got ${text}`);
+  return found;
 }
 
 function chosenPlace(plan: Plan, id: string | null): Plan['places'][number] {

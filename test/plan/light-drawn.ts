@@ -1,12 +1,12 @@
 /** Light put into a sound place at random: lamps of every kind, hours and control, cloths, shelves, skylines. */
 import fc from 'fast-check';
-import type { Lamp, Place, Plan } from '../../core/index.ts';
+import type { CoveringUse, Lamp, Place, Plan } from '../../core/index.ts';
 import { coveringsFor, daylightReaches, holdsAtNoTime, hoursOverlap } from '../../core/index.ts';
 import { extentOf, mostHeight } from '../../core/plan/extent.ts';
 import { often, seldom } from '../support/equipment-arbitrary.ts';
 import { between, hours } from '../support/shape-arbitrary.ts';
 
-const ids = (...uses: Parameters<typeof coveringsFor>) => coveringsFor(...uses).map(({ id }) => id);
+const ids = (use: CoveringUse) => coveringsFor(use).map(({ id }) => id);
 const days = fc.constantFrom('01-01', '03-15', '06-21', '10-01', '12-31');
 
 const lampLightDrawn = fc.record({

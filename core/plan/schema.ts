@@ -91,6 +91,13 @@ export const placeSchema = v.strictObject({
   /** Share of the cover taken by frame and gutters, and share of light lost to dirt. */
   frameShare: v.optional(quantity(0, 0.6, ''), 0.1),
   dirtShare: v.optional(quantity(0, 0.6, ''), 0.05),
+  /**
+   * Bars that stand proud of the cover and shade aslant: how far apart and how deep [m]; their width is in
+   * `frameShare`. Null: flat.
+   */
+  bars: nullable(v.strictObject({ spacing: quantity(0.05, 10, 'm'), depth: quantity(0.001, 0.5, 'm') })),
+  /** Gutter along the eaves that no light passes: its width [m]; null where there is none. */
+  gutter: nullable(quantity(0.01, 1, 'm')),
   /** Day of the year the cover is washed; dirt then builds up again to `dirtShare`. Null: as dirty all year. */
   cleanedOn: nullable(monthDay),
   /** What stands around this place, seen from its plants; null takes the site's skyline. */

@@ -1,9 +1,10 @@
 import { flushSync, mount, unmount } from 'svelte';
 import { afterEach, describe, expect, it } from 'vitest';
-import { sectionOf } from '../../core/index.ts';
-import type { Heights, Place, PlanSite, ShapeKind } from '../../core/index.ts';
+import { lampOf, sectionOf } from '../../core/index.ts';
+import type { Heights, Lamp, Place, PlanSite, ShapeKind } from '../../core/index.ts';
 import { coverHeight, isWithin, outlineOf } from '../../renderer/place/section/geometry.ts';
 import { innerLayersOf } from '../../renderer/place/section/layers.ts';
+import { beamEdges } from '../../renderer/place/section/lamp-beam.ts';
 import { layoutOf } from '../../renderer/place/section/layout.ts';
 import { overlaps } from '../../renderer/place/section/sizes.ts';
 import { viewOf } from '../../renderer/place/section/view.ts';
@@ -183,6 +184,61 @@ describe('the section', () => {
     expect(draw(left).named(white).length).toBe(0);
     document.body.innerHTML = '';
     expect(draw(placeWith('lean-to'), { snow }).named(white).length).toBe(0);
+  });
+
+  it('throws a lamp’s beam as wide as the lamp does', () => {
+    const lamp = (beam: Lamp['beam']) =>
+      lampOf({
+        id: 'l',
+        name: 'L',
+        technology: 'led-white',
+        watts: 20,
+        efficacy: 2.5,
+        count: 1,
+        ...hung,
+        beam,
+      });
+    const hung = { height: 0.5, length: 0.1, width: 0.1, on: '08:00', off: '18:00' } as const;
+    // Lambert's cosine falls to a half at 60°; its tenth power at acos(0.5^0.1) = 21.06°.
+    const degrees = (beam: Lamp['beam']) => (beamEdges(lamp(beam)).front * 180) / Math.PI;
+    expect(degrees({ kind: 'even' })).toBeCloseTo(60, 0);
+    expect(Math.abs(degrees({ kind: 'cosine-power', power: 10 }) - 21.06)).toBeLessThan(0.5);
+    // One lobe to the back only: plane 90 lies across, towards the back.
+    const photometry = {
+      name: 'lobe',
+      vertical: [0, 30, 60, 90],
+      planes: [0, 90, 180, 270, 360],
+      candela: [5, 5, 0, 0, 5, 10, 0, 0, 5, 5, 0, 0, 5, 0, 0, 0, 5, 5, 0, 0],
+    };
+    const { front, back } = beamEdges(lamp({ kind: 'file', photometry, turned: 0 }));
+    expect(back).toBeGreaterThan((40 * Math.PI) / 180);
+    expect(front).toBeLessThan((20 * Math.PI) / 180);
+    const even = draw(placeWith('tent', { lamps: [lamp({ kind: 'even' })] })).named(/^L:/)[0];
+    const spread = (drawn: Element) => {
+      const xs = cornersOf(drawn.querySelector('path.beam') as Element).map(([x]) => x);
+      return Math.max(...xs) - Math.min(...xs);
+    };
+    const wide = spread(even);
+    document.body.innerHTML = '';
+    const narrow = draw(placeWith('tent', { lamps: [lamp({ kind: 'cosine-power', power: 10 })] })).named(
+      /^L:/,
+    )[0];
+    expect(spread(narrow)).toBeLessThan(0.9 * wide);
+  });
+
+  it('hangs a lamp of the upper shelf over that shelf’s plants', () => {
+    const upperShelf = { height: 0.6, plants: 0.1, length: 0.7, width: 0.3, side: 'back' } as const;
+    const lamp = lampOf({
+      ...{ id: 'l', name: 'L', technology: 'led-white', watts: 20, efficacy: 2.5, count: 1, shelf: 'upper' },
+      ...{ height: 0.3, length: 0.3, width: 0.1, on: '08:00', off: '18:00' },
+    });
+    const place = placeWith('tent', { upperShelf, lamps: [lamp] });
+    const { shelf, lamps } = layoutOf(place, sectionOf(place));
+    if (shelf === null) throw new Error('expected a shelf, got none');
+    expect(shelf.to).toBeCloseTo(0.8, 9);
+    expect(lamps[0].z).toBeCloseTo(shelf.top + 0.3, 9);
+    expect(lamps[0].onto).toBe(shelf.z);
+    expect(lamps[0].middles.every((x) => x > shelf.from && x < shelf.to)).toBe(true);
   });
 
   it('counts containers, and draws as many as there is room for', () => {

@@ -4,6 +4,8 @@ import { flapsOf } from './flaps.ts';
 import type { Flap } from './flaps.ts';
 import { doorOf, hangingOf } from './hanging.ts';
 import type { CirculationPlaced, DoorPlaced, EndVentPlaced, FanPlaced } from './hanging.ts';
+import { shelfOf } from './shelf.ts';
+import type { ShelfPlaced } from './shelf.ts';
 import type { Box } from './sizes.ts';
 import { standingOf, widthBeside } from './standing.ts';
 import type { Bench, HeaterPlaced, Stretch, WaterPlaced } from './standing.ts';
@@ -14,6 +16,8 @@ export interface LampPlaced {
   readonly middles: readonly number[];
   readonly width: number;
   readonly z: number;
+  /** Level its beam is drawn down to [m]. */
+  readonly onto: number;
   /** True where the height over the plants would put the lamp above the cover. */
   readonly tooHigh: boolean;
 }
@@ -22,6 +26,8 @@ export interface Layout {
   readonly benches: readonly Bench[];
   /** Tops of the plants over the floor [m]. */
   readonly plantTop: number;
+  /** The upper shelf; null where there is none. */
+  readonly shelf: ShelfPlaced | null;
   readonly water: readonly WaterPlaced[];
   readonly heaters: readonly HeaterPlaced[];
   readonly lamps: readonly LampPlaced[];
@@ -75,9 +81,14 @@ export function layoutOf(place: Place, section: Section, sight: Sight = sharp): 
   const within = { from: inner.from + clear.from, to: inner.to - clear.to };
   const depth = Math.min(place.growingArea / section.length, within.to - within.from - needed);
   const benches = benchesOf(place, section, depth, within, needed === 0);
-  const lamps = place.lamps.map((lamp, index) => {
-    const lane = { index, of: place.lamps.length };
-    return placeLamp(lamp, section, benches, plantTop, sight, lane);
+  const shelf = shelfOf(place, section, plantTop);
+  const lower: LampLevel = { ...across(benches), top: plantTop, onto: section.plantLevel };
+  const upper = shelf === null ? lower : { ...shelf, onto: shelf.z };
+  const lamps = place.lamps.map((lamp) => {
+    // Lamps of several kinds over one level hang beside one another.
+    const beside = place.lamps.filter((each) => each.shelf === lamp.shelf);
+    const lane = { index: beside.indexOf(lamp), of: beside.length };
+    return placeLamp(lamp, section, lamp.shelf === 'upper' ? upper : lower, sight, lane);
   });
   const standing = standingOf(place, section, benches, sight.thing, clear);
   const outline = outlineOf(section);
@@ -90,6 +101,7 @@ export function layoutOf(place: Place, section: Section, sight: Sight = sharp): 
     ...standing.heaters,
     ...lamps.flatMap((lamp) => lampBoxes(lamp, sight)),
     ...(doorPlaced === null ? [] : [doorPlaced]),
+    ...(shelf === null ? [] : [{ from: shelf.from, to: shelf.to, bottom: shelf.z - 0.02, top: shelf.top }]),
   ];
   const hanging = hangingOf(place, section, outline, taken, sight.clear, sight.thing);
   const mats = place.heaters
@@ -101,6 +113,7 @@ export function layoutOf(place: Place, section: Section, sight: Sight = sharp): 
   return {
     benches,
     plantTop,
+    shelf,
     water: standing.water,
     heaters: [...standing.heaters, ...mats],
     lamps,
@@ -136,26 +149,36 @@ function lampBoxes(placed: LampPlaced, sight: Sight): Box[] {
   }));
 }
 
+/** A level of plants that lamps hang over: its stretch, the tops of its plants and what they stand on [m]. */
+interface LampLevel extends Stretch {
+  readonly top: number;
+  readonly onto: number;
+}
+
+const across = (benches: readonly Bench[]): Stretch => ({
+  from: benches[0].from,
+  to: benches[benches.length - 1].to,
+});
+
 function placeLamp(
   lamp: Lamp,
   section: Section,
-  benches: readonly Bench[],
-  plantTop: number,
+  { from, to, top, onto }: LampLevel,
   sight: Sight,
   lane: { index: number; of: number },
 ): LampPlaced {
-  const from = benches[0].from;
-  const to = benches[benches.length - 1].to;
-  const across = Math.min(
+  const ranks = Math.min(
     lamp.count,
     Math.max(1, Math.round(Math.sqrt((lamp.count * (to - from)) / section.length))),
   );
-  // Lamps of several kinds hang beside one another.
-  const step = (to - from) / across;
-  const middles = Array.from({ length: across }, (_, i) => from + (i + (lane.index + 0.5) / lane.of) * step);
-  const wanted = plantTop + lamp.height;
+  const step = (to - from) / ranks;
+  const hung = (x: number) => Math.min(Math.max(x + lamp.across, 0.02 * section.width), 0.98 * section.width);
+  const middles = Array.from({ length: ranks }, (_, i) =>
+    hung(from + (i + (lane.index + 0.5) / lane.of) * step),
+  );
+  const wanted = top + lamp.height;
   const ceiling = Math.min(...middles.map((x) => coverHeight(section, x))) - 0.03;
   const width = Math.min(lamp.width, (0.96 * step) / lane.of);
-  const lowered = Math.max(plantTop, Math.min(wanted, ceiling - sight.clear - sight.lamp));
-  return { lamp, middles, width, z: Math.min(lowered, ceiling), tooHigh: wanted > ceiling };
+  const lowered = Math.max(top, Math.min(wanted, ceiling - sight.clear - sight.lamp));
+  return { lamp, middles, width, z: Math.min(lowered, ceiling), onto, tooHigh: wanted > ceiling };
 }

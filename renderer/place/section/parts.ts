@@ -24,6 +24,15 @@ export {
   snowWords,
   wallWords,
 } from './words-fabric.ts';
-export { curtainWords, fleeceWords, liningWords, screenWords, skinWords } from './words-extras.ts';
+export {
+  curtainWords,
+  fleeceWords,
+  liningWords,
+  screenWords,
+  shadeWords,
+  sheerWords,
+  shelfWords,
+  skinWords,
+} from './words-extras.ts';
 export { heaterWords, lampWords, plantsWords, waterWords } from './words-things.ts';
 export { drawingWords, roomWords } from './words.ts';

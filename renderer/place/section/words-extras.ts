@@ -1,4 +1,5 @@
-import type { Fleece, Screen, SecondSkin } from '../../../core/index.ts';
+import type { Fleece, Screen, SecondSkin, ShadeCloth, Sheer, UpperShelf } from '../../../core/index.ts';
+import { dayWords } from '../../forms/days.ts';
 import { formatLength, formatTemperature } from '../../state/units.ts';
 import type { UnitPreferences } from '../../state/units.ts';
 import { coveringName } from './words-fabric.ts';
@@ -14,6 +15,15 @@ function laid(fleece: Fleece, units: UnitPreferences): string {
   if (fleece.laidWhen === 'night') return 'every night';
   return `on nights colder than ${formatTemperature(fleece.below, units)}`;
 }
+
+export const shadeWords = (cloth: ShadeCloth): string =>
+  `Shade cloth: ${coveringName(cloth.covering)}, from ${dayWords(cloth.from)} to ${dayWords(cloth.to)}`;
+
+export const sheerWords = ({ covering, from, to }: Sheer): string =>
+  `Sheer curtain: ${coveringName(covering)}, ${from === '00:00' && to === '24:00' ? 'always drawn' : `drawn from ${from} to ${to}`}`;
+
+export const shelfWords = ({ height, length, width }: UpperShelf, units: UnitPreferences): string =>
+  `Upper shelf: ${formatLength(height, units)} over the plants below, ${formatLength(length, units)} by ${formatLength(width, units)}`;
 
 export const liningWords = (lining: string): string => `Lining: ${coveringName(lining)}`;
 

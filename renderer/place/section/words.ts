@@ -2,7 +2,16 @@ import type { Place, PlanSite } from '../../../core/index.ts';
 import { formatTemperature } from '../../state/units.ts';
 import type { UnitPreferences } from '../../state/units.ts';
 import { airWords } from './words-air.ts';
-import { curtainWords, fleeceWords, liningWords, screenWords, skinWords } from './words-extras.ts';
+import {
+  curtainWords,
+  fleeceWords,
+  liningWords,
+  screenWords,
+  shadeWords,
+  sheerWords,
+  shelfWords,
+  skinWords,
+} from './words-extras.ts';
 import { baseWords, coveringName, edgeWords, shadyWords, snowWords } from './words-fabric.ts';
 import { heaterWords, lampWords, waterWords } from './words-things.ts';
 
@@ -31,11 +40,14 @@ export function drawingWords(place: Place, units: UnitPreferences, snow: PlanSit
     coveringName(place.covering),
     baseWall ? baseWords(baseWall, units) : '',
     place.shadySide ? shadyWords(place) : '',
+    place.shadeCloth ? shadeWords(place.shadeCloth) : '',
+    place.sheer ? sheerWords(place.sheer) : '',
     secondSkin ? skinWords(secondSkin, units) : '',
     place.lining ? liningWords(place.lining) : '',
     screen ? screenWords(screen, units) : '',
     curtain ? curtainWords(curtain, units) : '',
     fleece ? fleeceWords(fleece, units) : '',
+    place.upperShelf ? shelfWords(place.upperShelf, units) : '',
     ...place.lamps.map((lamp) => lampWords(lamp, units)),
     ...place.heaters.map((heater) => heaterWords(heater, units)),
     ...place.water.map(waterWords),

@@ -184,6 +184,53 @@ export const fittings: readonly [string, Fitting][] = [
       part: 'extras',
     },
   ],
+  [
+    'shade cloth',
+    {
+      parts: { shadeCloth: { covering: 'fleece-17', from: '06-01', to: '08-31' } },
+      name: /^Shade cloth: .*, from 1 June to 31 August/,
+      part: 'cover',
+      on: lined,
+      where: 'wall',
+    },
+  ],
+  [
+    'sheer curtain',
+    {
+      parts: { sheer: { covering: 'fleece-17', from: '10:00', to: '16:00' } },
+      name: /^Sheer curtain: .*, drawn from 10:00 to 16:00/,
+      part: 'extras',
+      on: ['window-bay'],
+    },
+  ],
+  [
+    'upper shelf',
+    {
+      parts: { upperShelf: { height: 0.1, plants: 0.05, length: 0.5, width: 0.2, side: 'back' } },
+      name: /^Upper shelf: 0\.10\sm over the plants below, 0\.50\sm by 0\.20\sm/,
+      part: 'plants',
+    },
+  ],
+  [
+    'skyline',
+    {
+      parts: { horizon: [{ azimuth: 0, elevation: 14, passes: 0 }] },
+      name: /^A skyline stands 14° high in this direction/,
+      part: 'air',
+      on: [...outdoors, 'window-bay'],
+      where: 'wall',
+    },
+  ],
+  [
+    'trees',
+    {
+      parts: { horizon: [{ azimuth: 0, elevation: 14, passes: 0.5 }] },
+      name: /^Trees stand 14° high in this direction/,
+      part: 'air',
+      on: [...outdoors, 'window-bay'],
+      where: 'wall',
+    },
+  ],
   ...water,
   ...vents,
   ...heaters,

@@ -167,13 +167,13 @@ it('light and section follow the hand on the height, and the option follows at r
   expect(Number(await field.inputValue())).toBeGreaterThan(Number(typed));
   await session.settled();
   // A dot of the chart sets height and dimming, by keyboard too.
-  const dot = page.getByRole('button', { name: /^0\.30 m high, dimmed to 50/ });
+  const dot = page.getByRole('button', { name: /^0\.20\sm high, dimmed to 50/ });
   await dot.focus();
   await page.keyboard.press('Enter');
-  await expect.poll(() => field.inputValue()).toBe('0.3');
+  await expect.poll(() => field.inputValue()).toBe('0.2');
   expect(await page.getByLabel(/^Dimmed to, LED tube, 2 h longer/).inputValue()).toBe('50');
   await page.getByText('Table', { exact: true }).click();
-  await page.getByRole('row', { name: /^0\.30 m 50 % .* as set$/ }).waitFor();
+  await page.getByRole('row', { name: /^0\.20\sm 50\s% .* as set$/ }).waitFor();
 });
 
 it('the hours of a lamp are put where they cost least, tried and carried into the plan', async () => {

@@ -101,21 +101,24 @@ describe('the drawn beam', () => {
 });
 
 describe('heights', () => {
-  it('go up to the top of the place, and further where the lamp hangs higher', () => {
-    const section = sectionOf(tent);
-    const { least, most } = heightRange(section, 0.4);
+  it('go up to the top of the place, to the boards of a shelf, and further where the lamp hangs higher', () => {
+    const { height } = sectionOf(tent);
+    const { least, most } = heightRange(tent, panel);
     expect(least).toBe(0.05);
-    expect(most).toBeGreaterThan(0.5 * section.height);
-    expect(most).toBeLessThan(section.height);
-    expect(heightRange(section, 3).most).toBe(3);
+    expect(most).toBeGreaterThan(0.5 * height);
+    expect(most).toBeLessThan(height);
+    expect(heightRange(tent, { ...panel, height: 3 }).most).toBe(3);
+    const upperShelf = { height: 0.5, plants: 0.1, length: 0.6, width: 0.4, side: 'middle' as const };
+    const two = { ...tent, upperShelf };
+    expect(heightRange(two, panel).most).toBe(0.5);
+    expect(heightRange(two, { ...panel, shelf: 'upper' }).most).toBeCloseTo(most - 0.6, 9);
   });
   it('of the chart are round, rising and within what the hand can reach', () => {
     for (const place of [...demonstrationPlan.places, shelf]) {
-      const section = sectionOf(place);
-      const heights = chartHeights(section, 0.4);
+      const heights = chartHeights(place, panel);
       expect(heights.length).toBeGreaterThan(1);
       expect([...heights].sort((a, b) => a - b)).toEqual(heights);
-      expect(heights.at(-1)!).toBeLessThanOrEqual(heightRange(section, 0.4).most);
+      expect(heights.at(-1)!).toBeLessThanOrEqual(heightRange(place, panel).most);
     }
   });
 });

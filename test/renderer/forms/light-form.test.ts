@@ -276,9 +276,9 @@ test('what walls and ceiling throw back is chosen from a few with their source, 
   expect(page.place().wallReflectance).toBe(0.9);
   page.choose('Over the lamps', 'black');
   page.choose('Plants and bench', 'own');
-  page.type('Thrown back', '99');
+  page.type('Thrown back from below', '99');
   expect(page.alerts()[0]).toContain('Give from 0 to 98 %.');
-  page.type('Thrown back', '20');
+  page.type('Thrown back from below', '20');
   expect(page.place()).toMatchObject({ ceilingReflectance: 0.05, benchReflectance: 0.2 });
   page.choose('Over the lamps', '');
   expect(page.place().ceilingReflectance).toBeNull();

@@ -8,7 +8,7 @@ export interface BeamShape {
   readonly downward: boolean;
   /** Widest a patch may be against its distance for its light to be taken by four points. */
   readonly grain: number;
-  /** Angle from straight down beyond which next to no light goes [radians]; no patch there is halved. */
+  /** Angle from straight down beyond which next to no light goes [radians]; patches out there are left dark. */
   readonly edge: number;
   /** Intensity per steradian into the unit direction x, y (along, across), z (up). */
   readonly intensity: (x: number, y: number, z: number) => number;
@@ -18,7 +18,7 @@ export interface BeamShape {
 const evenBeam: BeamShape = {
   even: true,
   downward: true,
-  grain: 0.8,
+  grain: 0.6,
   edge: Math.PI / 2,
   intensity: (_x, _y, z) => (z < 0 ? -z / Math.PI : 0),
 };
@@ -29,8 +29,8 @@ function powerBeam(power: number): BeamShape {
   return {
     even: power === 1,
     downward: true,
-    grain: Math.min(0.8, 2 / Math.sqrt(power + 1)),
-    edge: power > 1 ? Math.acos(1e-7 ** (1 / power)) : Math.PI / 2,
+    grain: Math.min(0.6, 1.6 / Math.sqrt(power + 1)),
+    edge: power > 1 ? Math.acos(1e-6 ** (1 / power)) : Math.PI / 2,
     intensity: (_x, _y, z) => (z < 0 ? peak * (-z) ** power : 0),
   };
 }

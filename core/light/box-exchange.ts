@@ -34,7 +34,7 @@ function made(box: Box): BoxExchange {
   for (let p = 0; p < parts.length; p++) {
     for (let q = p + 1; q < parts.length; q++) {
       const block = exchangeBlock(parts[p].grid, parts[q].grid);
-      if (box.shelf !== null) hideBehind(box.shelf, parts[p].grid, parts[q].grid, block, 3);
+      if (box.shelf !== null) hideBehind(box.shelf, parts[p].grid, parts[q].grid, block, [2, 2]);
       const wide = patchesOf(parts[q].grid);
       for (let k = 0; k < block.length; k++) {
         const i = parts[p].first + Math.floor(k / wide);
@@ -63,7 +63,7 @@ function closeRows(matrix: Float64Array, areas: Float64Array): void {
       worst = Math.max(worst, Math.abs((scale[i] * sum) / areas[i] - 1));
       scale[i] = Math.sqrt((scale[i] * areas[i]) / sum);
     }
-    if (worst < 1e-9) break;
+    if (worst < 1e-6) break;
   }
   for (let i = 0; i < n; i++) for (let j = 0; j < n; j++) matrix[i * n + j] *= scale[i] * scale[j];
 }
@@ -77,7 +77,7 @@ export function sightOf(box: Box, cells: PatchGrid): Float64Array {
     const sight = new Float64Array(count * mesh.patches);
     for (const { grid, first } of mesh.parts) {
       const block = exchangeBlock(cells, grid);
-      if (box.shelf !== null) hideBehind(box.shelf, cells, grid, block, 2);
+      if (box.shelf !== null) hideBehind(box.shelf, cells, grid, block, [1, 3]);
       const wide = patchesOf(grid);
       for (let c = 0; c < count; c++) {
         sight.set(block.subarray(c * wide, (c + 1) * wide), c * mesh.patches + first);

@@ -1,5 +1,5 @@
 import type { PatchGrid } from './patch-grid.ts';
-import { lines, patchAreas, patchesOf } from './patch-grid.ts';
+import { crowdedLines, patchAreas, patchesOf } from './patch-grid.ts';
 
 /** One side of a box: share of the light thrown back, 0–1, and whether the rest stays in it or goes out. */
 export interface BoxSide {
@@ -29,7 +29,7 @@ export interface Box {
   /** Left, right, front, back. */
   readonly walls: readonly [BoxSide, BoxSide, BoxSide, BoxSide];
   readonly shelf: BoxShelf | null;
-  /** Patches along a side of usual length; 6.5 where not given. */
+  /** Patches along a side of usual length; 7 where not given. */
   readonly fineness?: number;
 }
 
@@ -54,12 +54,12 @@ export interface BoxMesh {
 export function meshOf(box: Box): BoxMesh {
   const { length, width, height, shelf } = box;
   const mean = Math.cbrt(length * width * height);
-  const fineness = box.fineness ?? 6.5;
+  const fineness = box.fineness ?? 7;
   const parts = (side: number) =>
     Math.max(1, Math.min(2 * fineness, Math.round(fineness * Math.sqrt(side / mean))));
-  const xs = lines(-length / 2, length / 2, parts(length), shelf === null ? [] : [shelf.x1, shelf.x2]);
-  const ys = lines(-width / 2, width / 2, parts(width), shelf === null ? [] : [shelf.y1, shelf.y2]);
-  const zs = lines(0, height, parts(height), shelf === null ? [] : [shelf.under, shelf.top]);
+  const xs = crowdedLines(-length / 2, length / 2, parts(length), shelf === null ? [] : [shelf.x1, shelf.x2]);
+  const ys = crowdedLines(-width / 2, width / 2, parts(width), shelf === null ? [] : [shelf.y1, shelf.y2]);
+  const zs = crowdedLines(0, height, parts(height), shelf === null ? [] : [shelf.under, shelf.top]);
   const whole = (side: BoxSide, all: Float64Array) =>
     side.reflectance > 0 || shelf !== null ? all : Float64Array.of(all[0], all[all.length - 1]);
   const [left, right, front, back] = box.walls;

@@ -15,25 +15,32 @@ export function passes(
   qy: number,
   qz: number,
 ): boolean {
+  const dx = qx - px;
+  const dy = qy - py;
+  const dz = qz - pz;
+  // Shares of the way at which it crosses the planes of the shelf; level with a pair of planes it lies between
+  // them all the way, or never.
   let from = 0;
   let to = 1;
-  for (let axis = 0; axis < 3; axis++) {
-    const p = axis === 0 ? px : axis === 1 ? py : pz;
-    const q = axis === 0 ? qx : axis === 1 ? qy : qz;
-    const low = (axis === 0 ? shelf.x1 : axis === 1 ? shelf.y1 : shelf.under) + skin;
-    const high = (axis === 0 ? shelf.x2 : axis === 1 ? shelf.y2 : shelf.top) - skin;
-    const way = q - p;
-    if (way === 0) {
-      if (p <= low || p >= high) return true;
-      continue;
-    }
-    const a = (low - p) / way;
-    const b = (high - p) / way;
-    from = Math.max(from, Math.min(a, b));
-    to = Math.min(to, Math.max(a, b));
-    if (from >= to) return true;
-  }
-  return false;
+  if (dx !== 0) {
+    const a = (shelf.x1 + skin - px) / dx;
+    const b = (shelf.x2 - skin - px) / dx;
+    from = Math.max(from, a < b ? a : b);
+    to = Math.min(to, a < b ? b : a);
+  } else if (px <= shelf.x1 + skin || px >= shelf.x2 - skin) return true;
+  if (dy !== 0) {
+    const a = (shelf.y1 + skin - py) / dy;
+    const b = (shelf.y2 - skin - py) / dy;
+    from = Math.max(from, a < b ? a : b);
+    to = Math.min(to, a < b ? b : a);
+  } else if (py <= shelf.y1 + skin || py >= shelf.y2 - skin) return true;
+  if (dz !== 0) {
+    const a = (shelf.under + skin - pz) / dz;
+    const b = (shelf.top - skin - pz) / dz;
+    from = Math.max(from, a < b ? a : b);
+    to = Math.min(to, a < b ? b : a);
+  } else if (pz <= shelf.under + skin || pz >= shelf.top - skin) return true;
+  return from >= to;
 }
 
 /** Bounds of a patch: lowest and highest x, y, z. */
@@ -65,46 +72,59 @@ export function clearOf(shelf: BoxShelf, a: Bounds, b: Bounds): boolean {
   );
 }
 
-/** Share of the ways between two patches that pass the shelf, by `n`² points on each. */
-function visibleShare(shelf: BoxShelf, a: Bounds, b: Bounds, n: number): number {
-  let seen = 0;
-  for (let i = 0; i < n * n; i++) {
-    const s = ((i % n) + 0.5) / n;
-    const t = (Math.floor(i / n) + 0.5) / n;
-    const [px, py, pz] = pointIn(a, s, t);
-    for (let k = 0; k < n * n; k++) {
-      const [qx, qy, qz] = pointIn(b, ((k % n) + 0.5) / n, (Math.floor(k / n) + 0.5) / n);
-      if (passes(shelf, px, py, pz, qx, qy, qz)) seen++;
+/** False where the smallest box round two patches does not meet the shelf. */
+function couldHide(shelf: BoxShelf, a: Bounds, b: Bounds): boolean {
+  return (
+    Math.min(a[0], b[0]) < shelf.x2 &&
+    Math.max(a[1], b[1]) > shelf.x1 &&
+    Math.min(a[2], b[2]) < shelf.y2 &&
+    Math.max(a[3], b[3]) > shelf.y1 &&
+    Math.min(a[4], b[4]) < shelf.top &&
+    Math.max(a[5], b[5]) > shelf.under
+  );
+}
+
+/** `n`² points spread over a patch, three coordinates each. */
+function pointsOn(bounds: Bounds, n: number): Float64Array {
+  const points = new Float64Array(3 * n * n);
+  const flat = bounds[0] === bounds[1] ? 0 : bounds[2] === bounds[3] ? 1 : 2;
+  for (let k = 0; k < n * n; k++) {
+    const shares = [((k % n) + 0.5) / n, (Math.floor(k / n) + 0.5) / n];
+    for (let axis = 0, side = 0; axis < 3; axis++) {
+      const low = bounds[2 * axis];
+      points[3 * k + axis] = axis === flat ? low : low + shares[side++] * (bounds[2 * axis + 1] - low);
     }
   }
-  return seen / n ** 4;
+  return points;
 }
 
-function pointIn(bounds: Bounds, s: number, t: number): readonly [number, number, number] {
-  const x = bounds[0];
-  const y = bounds[2];
-  const z = bounds[4];
-  const wide = bounds[1] - x;
-  const deep = bounds[3] - y;
-  const high = bounds[5] - z;
-  if (wide === 0) return [x, y + s * deep, z + t * high];
-  return deep === 0 ? [x + s * wide, y, z + t * high] : [x + s * wide, y + t * deep, z];
+/** Share of the ways between the points of two patches that pass the shelf. */
+function visibleShare(shelf: BoxShelf, a: Float64Array, b: Float64Array): number {
+  let seen = 0;
+  for (let i = 0; i < a.length; i += 3) {
+    for (let k = 0; k < b.length; k += 3) {
+      if (passes(shelf, a[i], a[i + 1], a[i + 2], b[k], b[k + 1], b[k + 2])) seen++;
+    }
+  }
+  return (9 * seen) / (a.length * b.length);
 }
 
-/** Takes out of a block of exchange areas what the shelf hides (`patch-exchange.ts`), in place. */
+/** Takes out of a block of exchange areas what the shelf hides (`patch-exchange.ts`), in place, by `samples`² points on each patch of the one and the other grid. */
 export function hideBehind(
   shelf: BoxShelf,
   a: PatchGrid,
   b: PatchGrid,
   block: Float64Array,
-  samples: number,
+  samples: readonly [number, number],
 ): void {
-  const boundsA = Array.from({ length: patchesOf(a) }, (_, k) => boundsOf(a, k));
-  const boundsB = Array.from({ length: patchesOf(b) }, (_, k) => boundsOf(b, k));
-  boundsA.forEach((from, i) => {
-    boundsB.forEach((to, k) => {
-      const at = i * boundsB.length + k;
-      if (block[at] > 0 && !clearOf(shelf, from, to)) block[at] *= visibleShare(shelf, from, to, samples);
-    });
-  });
+  const bounds = [a, b].map((grid) => Array.from({ length: patchesOf(grid) }, (_, k) => boundsOf(grid, k)));
+  const points = bounds.map((all, g) => all.map((each) => pointsOn(each, samples[g])));
+  const wide = bounds[1].length;
+  for (let k = 0; k < block.length; k++) {
+    const j = k % wide;
+    const i = (k - j) / wide;
+    const [from, to] = [bounds[0][i], bounds[1][j]];
+    if (!(block[k] > 0) || !couldHide(shelf, from, to) || clearOf(shelf, from, to)) continue;
+    block[k] *= visibleShare(shelf, points[0][i], points[1][j]);
+  }
 }

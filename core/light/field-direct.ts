@@ -17,8 +17,11 @@ export interface HungFace {
   readonly height: number;
 }
 
-/** Parts of a face that stand for points of light: none wider than half its height, at most this many a side. */
-const mostPieces = 12;
+/** Pieces of a face that stand for points of light: at most this many a side. */
+const mostPieces = 8;
+
+/** A side up to this share of the widest piece is taken as one point. */
+const smallFace = 0.25;
 
 /** Light of a face that falls straight on each patch of a grid, added to `out`, of 1 µmol s⁻¹ given by all faces. */
 export function addDirect(
@@ -68,24 +71,28 @@ function addByPoints(
   out: Float64Array,
   wanted?: Uint8Array,
 ): void {
-  const wide = face.x2 - face.x1;
-  const deep = face.y2 - face.y1;
-  const columns = pieces(wide, height);
-  const rows = pieces(deep, height);
-  for (let j = 0; j < rows; j++) {
-    for (let i = 0; i < columns; i++) {
-      const point = {
-        x: face.x1 + ((i + 0.5) * wide) / columns,
-        y: face.y1 + ((j + 0.5) * deep) / rows,
-        z,
-      };
-      addPointFlux(point, share / (rows * columns), beam, grid, box.shelf, out, wanted);
-    }
+  const xs = places(face.x1, face.x2, beam.grain * height);
+  const ys = places(face.y1, face.y2, beam.grain * height);
+  const weight = share / (xs.length * ys.length);
+  for (const y of ys) {
+    for (const x of xs) addPointFlux({ x, y, z }, weight, beam, grid, box.shelf, out, wanted);
   }
 }
 
-const pieces = (side: number, height: number) =>
-  Math.max(1, Math.min(mostPieces, Math.ceil((2 * side) / height)));
+/**
+ * Where the points of a face lie along one side: two Gauss points to each piece, none wider than `widest`; the
+ * middle where the face is small against that.
+ */
+function places(low: number, high: number, widest: number): number[] {
+  const side = high - low;
+  if (side < smallFace * widest) return [(low + high) / 2];
+  const count = Math.min(mostPieces, Math.ceil(side / widest));
+  const half = side / count / 2;
+  return Array.from({ length: 2 * count }, (_, k) => {
+    const middle = low + half * (2 * Math.floor(k / 2) + 1);
+    return middle + (k % 2 === 0 ? -half : half) / Math.sqrt(3);
+  });
+}
 
 /** Keeps a face between closed sides: moved in, and cut to the box where it is larger; over an open side it may hang out. */
 export function hungInside(face: Rectangle, box: Box): Rectangle {

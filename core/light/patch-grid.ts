@@ -24,8 +24,21 @@ export function linesAlong(grid: PatchGrid, axis: number): Float64Array {
   return sidesOf(grid.axis)[0] === axis ? grid.u : grid.v;
 }
 
-/** Evenly spaced lines from `low` to `high`, with `breaks` that lie between added to them. */
-export function lines(
+/** Evenly spaced lines from `low` to `high`. */
+export function lines(low: number, high: number, parts: number): Float64Array {
+  return Float64Array.from({ length: parts + 1 }, (_, k) =>
+    k === parts ? high : low + (k * (high - low)) / parts,
+  );
+}
+
+/** How much closer lines lie at the ends of a side than in its middle, 0–1. */
+const crowding = 0.6;
+
+/**
+ * Lines from `low` to `high` with `breaks` that lie between added to them; closer together at both ends, where two
+ * faces meet and the light on them changes fastest.
+ */
+export function crowdedLines(
   low: number,
   high: number,
   parts: number,
@@ -40,7 +53,11 @@ export function lines(
     const span = fixed[k] - from;
     if (span <= least) continue;
     const pieces = Math.max(1, Math.round((parts * span) / (high - low)));
-    for (let i = 1; i <= pieces; i++) all.push(i === pieces ? fixed[k] : from + (i * span) / pieces);
+    for (let i = 1; i < pieces; i++) {
+      const share = i / pieces;
+      all.push(from + span * (share - (crowding * Math.sin(2 * Math.PI * share)) / (2 * Math.PI)));
+    }
+    all.push(fixed[k]);
   }
   return Float64Array.from(all);
 }

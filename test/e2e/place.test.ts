@@ -235,3 +235,52 @@ it('damp is marked on the sheet where it matters, in the margin and the table to
   await page.getByRole('columnheader', { name: 'Mean' }).waitFor();
   expect(await column.count()).toBe(0);
 });
+
+/** A flat bright face of 1000 lm from 10 W: I = 318.31 cos θ. */
+const lambertian = [
+  'IESNA:LM-63-2002',
+  '[TEST] EXAMPLE-1',
+  '[TESTLAB] NONE',
+  '[ISSUEDATE] 2025-01-01',
+  '[MANUFAC] NONE',
+  'TILT=NONE',
+  '1 1000 1 10 1 1 2 0.1 0.1 0',
+  '1 1 10',
+  '0 10 20 30 40 50 60 70 80 90',
+  '0',
+  '318.31 313.47 299.11 275.66 243.84 204.61 159.15 108.87 55.27 0',
+].join('\r\n');
+
+it('a lamp of a place takes its light from a photometric file; a broken one is refused with its line', async () => {
+  const { page } = session;
+  await session.sheet();
+  await session.view('Places');
+  await page
+    .getByRole('navigation', { name: 'Places' })
+    .getByRole('button', { name: 'Bright tent in the box room' })
+    .click();
+  const form = page.getByRole('form', { name: 'Numbers of Bright tent in the box room' });
+  await form.getByText('Lamps', { exact: true }).click();
+  await form.getByText('More: layout, beam, photometric file').click();
+  const file = (text: string) => ({ name: 'own.ies', mimeType: 'text/plain', buffer: Buffer.from(text) });
+  const chooser = form.getByLabel('Choose a file…');
+  await chooser.setInputFiles(file(lambertian.replace('159.15', '-159.15')));
+  await form
+    .getByRole('alert')
+    .filter({ hasText: /Line 11: / })
+    .waitFor();
+  const known = form.getByLabel('Its light is known by');
+  expect(await known.locator('option:checked').innerText()).toBe('its watts and light for a watt');
+
+  await chooser.setInputFiles(file(lambertian));
+  await expect
+    .poll(() => known.locator('option:checked').innerText(), { timeout: patience })
+    .toBe('its photometric file');
+  // 1000 lm of white light at 68 lux per µmol are 14.7 µmol/s, from the file's 10 W.
+  await form.getByText('so each now gives 15 µmol/s, 1.47 µmol/J').waitFor();
+  expect(await session.accessibility()).toEqual([]);
+  await form.getByLabel('Throws its light').selectOption({ label: 'in a narrower beam' });
+  await expect
+    .poll(() => known.locator('option').allInnerTexts(), { timeout: patience })
+    .not.toContain('its photometric file');
+});

@@ -28,7 +28,7 @@ export interface DrawnSection {
   readonly z: (metres: number) => number;
 }
 
-const pad = { left: 64, right: 12, top: 12, bottom: 10 };
+const pad = { left: 64, right: 36, top: 12, bottom: 10 };
 
 /** Size of the paper at most [px]. */
 const paper = { width: 520, height: 420 };

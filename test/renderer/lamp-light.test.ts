@@ -5,7 +5,7 @@ import { halfAngle, strengthOf } from '../../renderer/lamps/beam.ts';
 import { halfRays, lightAreas, lightLines, lightSection } from '../../renderer/lamps/beam-section.ts';
 import { drawnSection } from '../../renderer/lamps/beam-view.ts';
 import { fittingsOf } from '../../renderer/lamps/fittings.ts';
-import { chartHeights, heightRange } from '../../renderer/lamps/height-range.ts';
+import { chartHeights, heightRange, tooHigh } from '../../renderer/lamps/height-range.ts';
 import { scaleTop, scaleWords } from '../../renderer/lamps/result-words.ts';
 import type { LampComparison } from '../../core/index.ts';
 
@@ -111,7 +111,14 @@ describe('heights', () => {
     const upperShelf = { height: 0.5, plants: 0.1, length: 0.6, width: 0.4, side: 'middle' as const };
     const two = { ...tent, upperShelf };
     expect(heightRange(two, panel).most).toBe(0.5);
-    expect(heightRange(two, { ...panel, shelf: 'upper' }).most).toBeCloseTo(most - 0.6, 9);
+    const units = { temperature: 'C', length: 'm' } as const;
+    expect(tooHigh(two, { ...panel, height: 0.5 }, units)).toBe('');
+    expect(tooHigh(tent, { ...panel, height: most }, units)).toBe('');
+    expect(tooHigh(two, { ...panel, height: 0.6 }, units)).toContain(
+      'the boards above, which are 0.50\u00a0m',
+    );
+    expect(tooHigh(tent, { ...panel, height: 3 }, units)).toContain('the cover, which is');
+    expect(heightRange(two, { ...panel, shelf: 'upper' }).most).toBeCloseTo(most - 0.6, 2);
   });
   it('of the chart are round, rising and within what the hand can reach', () => {
     for (const place of [...demonstrationPlan.places, shelf]) {

@@ -1,6 +1,14 @@
-import { beamPatches, civilInstant, skylineShare, sunPosition, surfacesOf } from '../../../core/index.ts';
-import type { BeamPatch, Place, PlanSite } from '../../../core/index.ts';
+import {
+  beamPatches,
+  civilInstant,
+  sectionOf,
+  skylineShare,
+  sunPosition,
+  surfacesOf,
+} from '../../../core/index.ts';
+import type { BeamPatch, Enclosure, Place, PlanSite } from '../../../core/index.ts';
 import { clothsOn, lightThrough } from '../section/cloths.ts';
+import { innerRange } from '../section/geometry.ts';
 import type { Cloths } from '../section/cloths.ts';
 import { clock } from './figures.ts';
 
@@ -34,7 +42,13 @@ const minutesInDay = 1440;
 /** What stands round a place: its own skyline, or the site's. */
 export const skylineOf = (place: Place, site: PlanSite) => place.horizon ?? site.horizon;
 
-export function sunAt(place: Place, site: PlanSite, date: string, minutes: number): SunMoment {
+export function sunAt(
+  place: Place,
+  site: PlanSite,
+  date: string,
+  minutes: number,
+  enclosure: Enclosure = surfacesOf(place),
+): SunMoment {
   const sun = sunPosition(civilInstant(date, minutes, site.timeZone), site);
   const { azimuth } = sun;
   const elevation = 90 - sun.apparentZenith;
@@ -43,7 +57,7 @@ export function sunAt(place: Place, site: PlanSite, date: string, minutes: numbe
   const at = { minutes, elevation, azimuth, through, cloths, patches: [] };
   if (!(elevation > 0)) return { ...at, state: 'down' };
   if (!(through > 0)) return { ...at, state: 'skyline' };
-  const patches = patchesOf(place, site, { azimuth, elevation }, cloths);
+  const patches = patchesOf(place, site, { azimuth, elevation }, cloths, enclosure);
   return { ...at, patches, state: patches.length > 0 ? 'in' : 'away' };
 }
 
@@ -52,12 +66,11 @@ function patchesOf(
   site: PlanSite,
   sun: { readonly azimuth: number; readonly elevation: number },
   cloths: Cloths,
+  enclosure: Enclosure,
 ): Patch[] {
-  const found = beamPatches(place, site, sun);
-  if (found.length === 0) return [];
-  const { surfaces } = surfacesOf(place);
+  const found = beamPatches(place, site, sun, enclosure);
   return found.flatMap(({ surface: name, polygon, area, incidence }) => {
-    const surface = surfaces.find((each) => each.name === name);
+    const surface = enclosure.surfaces.find((each) => each.name === name);
     if (surface === undefined) return [];
     const cosine = Math.cos((incidence * Math.PI) / 180);
     const share = lightThrough(place, surface, cosine, cloths).transmittance;
@@ -67,8 +80,9 @@ function patchesOf(
 
 /** The sun of a whole date from midnight to midnight by the clock. */
 export function sunDay(place: Place, site: PlanSite, date: string): SunMoment[] {
+  const enclosure = surfacesOf(place);
   return Array.from({ length: minutesInDay / stepMinutes + 1 }, (_, i) =>
-    sunAt(place, site, date, i * stepMinutes),
+    sunAt(place, site, date, i * stepMinutes, enclosure),
   );
 }
 
@@ -87,6 +101,14 @@ export function spellsOf(day: readonly SunMoment[]): Spell[] {
     if (last?.state !== state) spells.push({ state, from: minutes, to: minutes });
   }
   return spells;
+}
+
+/** Area at the height of the plants' tables over which the engine spreads daylight [m²]: within the cover, clear of a pane. */
+export function plantsLevelArea(place: Place): number {
+  const section = sectionOf(place);
+  const { from, to } = innerRange(section, section.plantLevel);
+  const clear = place.shape.kind === 'window-bay' ? place.shape.distance : 0;
+  return Math.max(0, to - from - clear) * section.length;
 }
 
 /** Area on which the beam falls [m²]. */

@@ -1,6 +1,7 @@
 import {
   groundShare,
   horizonFromTable,
+  horizonPasses,
   horizonTable,
   incidenceCosine,
   lowSunZenith,
@@ -28,7 +29,10 @@ export interface PlaneStepOptions {
   readonly horizon?: readonly HorizonPoint[];
 }
 
-/** `irradianceOnPlane` over every step, the skyline taken off: it cuts the beam behind it and its share of the sky's light. */
+/**
+ * `irradianceOnPlane` over every step, the skyline taken off: it cuts the beam behind it to what comes through (`passes`),
+ * and its share of the sky's light.
+ */
 export function planeSteps(steps: OutdoorSteps, plane: Plane, options: PlaneStepOptions = {}): PlaneSteps {
   const { albedo = 0.2, model = 'perez', horizon = [] } = options;
   const incidence = new Float64Array(steps.n).fill(90);
@@ -48,19 +52,13 @@ export function planeSteps(steps: OutdoorSteps, plane: Plane, options: PlaneStep
     const cosine = incidenceCosine(plane, zenith, steps.sunAzimuth[j]);
     const clears =
       elevation > 0 && (skyline === null || elevation > horizonFromTable(skyline, steps.sunAzimuth[j]));
+    const past = clears ? 1 : elevation > 0 ? horizonPasses(horizon, steps.sunAzimuth[j]) : 0;
     if (cosine > 0 && elevation > 0) incidence[j] = (Math.acos(Math.min(1, cosine)) * 180) / Math.PI;
-    if (clears && cosine > 0) beam[j] = normal * cosine;
+    if (cosine > 0) beam[j] = past * normal * cosine;
     const ratio =
       model === 'isotropic' || !(diffuse > 0) || !(zenith < lowSunZenith)
         ? isotropic
-        : perezSkyRatio(
-            plane.tilt,
-            clears ? cosine : 0,
-            zenith,
-            normal,
-            diffuse,
-            steps.extraterrestrialNormal[j],
-          );
+        : perezSkyRatio(plane.tilt, past * cosine, zenith, normal, diffuse, steps.extraterrestrialNormal[j]);
     skyDiffuse[j] = diffuse * ratio * open;
     ground[j] = steps.globalHorizontal[j] * groundFactor;
   }

@@ -136,4 +136,18 @@ describe('even steps of a year', () => {
     expect(sum(shut.skyDiffuse)).toBeLessThan(0.8 * sum(open.skyDiffuse));
     expect(sum(shut.ground)).toBe(sum(open.ground));
   });
+
+  it('behind trees a plane has the share of the beam they pass, and that share of the light round the sun', () => {
+    const steps = outdoorSteps(weather, {}, { stepMinutes: 60 });
+    const wall = { tilt: 90, azimuth: 180 };
+    const behind = (passes: number) =>
+      planeSteps(steps, wall, { horizon: [{ azimuth: 0, elevation: 25, passes }] });
+    const [none, half, all, open] = [behind(0), behind(0.5), behind(1), planeSteps(steps, wall)];
+    for (let j = 0; j < steps.n; j++) {
+      expect(half.beam[j]).toBeCloseTo((none.beam[j] + all.beam[j]) / 2, 9);
+      expect(all.beam[j]).toBe(open.beam[j]);
+      expect(all.skyDiffuse[j]).toBeCloseTo(open.skyDiffuse[j], 9);
+    }
+    expect(none.beam.some((value, j) => value < all.beam[j])).toBe(true);
+  });
 });

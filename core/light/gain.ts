@@ -1,5 +1,6 @@
 import type { Point } from '../fabric/index.ts';
 import { toPlace, toWorld } from '../fabric/index.ts';
+import { pastBarsFrom } from './bars.ts';
 import { onCurve } from './curve.ts';
 import type { Opening } from './openings.ts';
 import type { Receiver } from './shadow.ts';
@@ -44,12 +45,12 @@ export function directionalGain(
 ): DirectionalGain {
   const reached = (world: Point, out: Reached) => {
     const toSun = toPlace(world, front);
-    for (const { polygon, normal, reveal, solar, par } of openings) {
+    for (const { polygon, normal, reveal, bars, solar, par } of openings) {
       const cosine = normal[0] * toSun[0] + normal[1] * toSun[1] + normal[2] * toSun[2];
       if (!(cosine > 0) || polygon === null || polygon.length === 0) continue;
       const lit = reveal > 0 ? litPane(polygon, reveal, toSun) : polygon;
       if (lit.length === 0) continue;
-      const share = litArea(receiver, lit, toSun) / receiver.area;
+      const share = (litArea(receiver, lit, toSun) / receiver.area) * pastBarsFrom(bars, toSun, cosine);
       out.solar += share * onCurve(solar, cosine);
       out.par += share * onCurve(par, cosine);
     }

@@ -10,7 +10,7 @@ export {
 export type { Band } from './cover.ts';
 export { layersOf } from './openings.ts';
 export { daylightSeries } from './daylight.ts';
-export type { DaylightOptions, DaylightSeries } from './daylight.ts';
+export type { DaylightOptions, DaylightSeries } from './daylight-series.ts';
 export { dirtDays, dirtLoss } from './dirt.ts';
 export { wetCoverLoss } from './wet.ts';
 export {

@@ -1,9 +1,12 @@
-import type { Surface } from '../fabric/index.ts';
+import type { Point, Surface } from '../fabric/index.ts';
 import type { HorizonPoint } from '../sun/index.ts';
+import { pastBars } from './bars.ts';
 import { onCurve } from './curve.ts';
 import type { DirectionalGain } from './gain.ts';
 import { tabledGain } from './gain.ts';
 import type { Opening } from './openings.ts';
+
+const dot = (a: Point, b: Point) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 
 /**
  * Gain of a place whose surfaces are listed without their positions. The surfaces that face a direction make up
@@ -21,9 +24,10 @@ export function listedGain(
     let outline = 0;
     for (const surface of surfaces) outline += facing(surface);
     if (!(outline > 0)) return;
-    for (const { surface, solar, par } of openings) {
-      const share = facing(surface) / outline;
+    for (const { surface, bars, solar, par } of openings) {
       const cosine = facing(surface) / surface.area;
+      const past = bars === null ? 1 : pastBars(bars.depth, dot(bars.acrossWorld, world), cosine);
+      const share = (facing(surface) / outline) * past;
       out.solar += share * onCurve(solar, cosine);
       out.par += share * onCurve(par, cosine);
     }

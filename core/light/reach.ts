@@ -1,8 +1,10 @@
 import { perezFloor } from '../sun/perez.ts';
 import type { OutdoorSteps } from '../weather/index.ts';
 import type { Enclosure } from '../fabric/index.ts';
+import { pastBars } from './bars.ts';
+import type { TransmittanceCurve } from './curve.ts';
 import { onCurve } from './curve.ts';
-import type { DaylightSeries } from './daylight.ts';
+import type { DaylightSeries } from './daylight-series.ts';
 import type { DirectionalGain, TablePlace } from './gain.ts';
 import { locate, readGain } from './gain.ts';
 import type { Opening } from './openings.ts';
@@ -21,17 +23,34 @@ export function enter(
   sky: SkySeries,
   housing: number,
 ): void {
-  for (const { surface, solar, lowShare } of openings) {
-    const plane = planes[enclosure.surfaces.indexOf(surface)];
+  for (const opening of openings) {
+    const { solar, lowShare } = opening;
+    const plane = planes[enclosure.surfaces.indexOf(opening.surface)];
     if (plane === null) continue;
-    const area = surface.area * housing;
+    const area = opening.area * housing;
     for (let j = 0; j < sky.index.length; j++) {
       const entering =
-        area * (plane.beam[j] * onCurve(solar, plane.cosIncidence[j]) + plane.diffuse[j] * solar.diffuse);
+        area *
+        (plane.beam[j] * beamThrough(opening, solar, plane, sky, j) + plane.diffuse[j] * solar.diffuse);
       out[sky.index[j]] += entering;
       low[sky.index[j]] += entering * lowShare;
     }
   }
+}
+
+/** Share of the beam at daylit step `j` that comes past an opening's bars and through its cover, 0–1. */
+export function beamThrough(
+  { bars }: Pick<Opening, 'bars'>,
+  curve: TransmittanceCurve,
+  { cosIncidence }: PlaneSeries,
+  sky: SkySeries,
+  j: number,
+): number {
+  const through = onCurve(curve, cosIncidence[j]);
+  if (bars === null) return through;
+  const { acrossWorld: across, depth } = bars;
+  const side = across[0] * sky.east[j] + across[1] * sky.north[j] + across[2] * sky.up[j];
+  return through * pastBars(depth, side, cosIncidence[j]);
 }
 
 /** Fills bench, wall and inside from the gains, step by step; `insideSolar` comes in holding what falls under the plants' level. */

@@ -1,6 +1,6 @@
 import type { Enclosure } from '../fabric/index.ts';
 import type { Place } from '../plan/schema.ts';
-import type { DaylightOptions, DaylightSeries } from './daylight.ts';
+import type { DaylightOptions, DaylightSeries } from './daylight-series.ts';
 
 /** Takes off what shade cloth and dirt take: cloth from the cover's own sun too, dirt from what comes in alone. */
 export function dim(

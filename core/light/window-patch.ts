@@ -29,7 +29,7 @@ export interface BeamPatch {
   readonly area: number;
   /** Angle between the sun and the pane's normal [degrees]. */
   readonly incidence: number;
-  /** Share of the beam the opening's layers pass at that angle, all of the sun's spectrum and 400–700 nm, 0–1; frame and dirt not taken off. */
+  /** Share of the beam the opening's layers pass at that angle, all of the sun's spectrum and 400–700 nm, 0–1; frame, bars and dirt not taken off. */
   readonly transmittance: number;
   readonly parTransmittance: number;
   /** Share of the beam that reaches the opening past the skyline, 0–1: less than 1 behind bare trees. */

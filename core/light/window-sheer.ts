@@ -1,11 +1,11 @@
 import { covering } from '../plan/coverings.ts';
 import type { Place } from '../plan/schema.ts';
 import { coverTransmittance } from './cover.ts';
-import { onCurve } from './curve.ts';
-import type { DaylightSeries } from './daylight.ts';
+import type { DaylightSeries } from './daylight-series.ts';
 import type { Opening } from './openings.ts';
 import { keptByBench } from './place-gains.ts';
 import type { PlaneSeries } from './plane-series.ts';
+import { beamThrough } from './reach.ts';
 import type { SkySeries } from './sky-series.ts';
 import { stripFactor, windowBayOf } from './window-factor.ts';
 
@@ -37,7 +37,7 @@ export function sheerOf(place: Place): SheerCurtain | null {
 /** The pane a sheer curtain hangs before: what falls on it, what it passes, and frame and dirt off it. */
 export interface LitWindow {
   readonly plane: PlaneSeries;
-  readonly opening: Pick<Opening, 'solar' | 'par'>;
+  readonly opening: Pick<Opening, 'solar' | 'par' | 'bars'>;
   readonly housing: number;
   /** Photons per joule of sunlight [µmol J⁻¹], one figure or one a daylit step. */
   readonly photons: number | Float64Array;
@@ -52,12 +52,12 @@ export function drawSheer(
   drawn: Uint8Array,
 ): void {
   const { solar, par } = opening;
-  const { beam, diffuse, cosIncidence } = plane;
+  const { beam, diffuse } = plane;
   for (let j = 0; j < sky.index.length; j++) {
     const k = sky.index[j];
     if (drawn[k] === 0) continue;
-    const bright = beam[j] * onCurve(solar, cosIncidence[j]) + diffuse[j] * solar.diffuse;
-    const brightPar = beam[j] * onCurve(par, cosIncidence[j]) + diffuse[j] * par.diffuse;
+    const bright = beam[j] * beamThrough(opening, solar, plane, sky, j) + diffuse[j] * solar.diffuse;
+    const brightPar = beam[j] * beamThrough(opening, par, plane, sky, j) + diffuse[j] * par.diffuse;
     const perJoule = typeof photons === 'number' ? photons : photons[j];
     output.benchSolar[k] = housing * bright * sheer.solar * sheer.factor;
     output.benchPhotons[k] = perJoule * housing * brightPar * sheer.par * sheer.factor;

@@ -1,3 +1,4 @@
+import { coverContradictions } from './contradictory-cover.ts';
 import { lampContradictions } from './contradictory-lamps.ts';
 import { holdsAtNoTime, noTime } from './hours.ts';
 import type { Problem } from './problem.ts';
@@ -10,6 +11,7 @@ export function contradictions(place: Place, path: string): Problem[] {
     ...heaterProblems(place),
     ...roomProblems(place),
     ...clothProblems(place),
+    ...coverContradictions(place),
     ...lampContradictions(place),
   ];
   return found.map((each) => ({ ...each, path: `${path}.${each.path}` }));

@@ -96,7 +96,10 @@ export const placeSchema = v.strictObject({
    * `frameShare`. Null: flat.
    */
   bars: nullable(v.strictObject({ spacing: quantity(0.05, 10, 'm'), depth: quantity(0.001, 0.5, 'm') })),
-  /** Gutter along the eaves that no light passes: its width [m]; null where there is none. */
+  /**
+   * Gutter along the eaves that no light passes, half over the roof and half over the side: its width [m]. Null: it is
+   * counted in `frameShare`.
+   */
   gutter: nullable(quantity(0.01, 1, 'm')),
   /** Day of the year the cover is washed; dirt then builds up again to `dirtShare`. Null: as dirty all year. */
   cleanedOn: nullable(monthDay),

@@ -13,7 +13,7 @@ const warmUps = 6;
 const rounds = 15;
 
 /** Most that a field may take, as a multiple of the plain solution of its equations: all new, and lamp moved. */
-const newTarget = 0.8;
+const newTarget = 0.9;
 const movedTarget = 0.35;
 
 /** A tent of its own for each round, so that nothing of an earlier one is kept. */

@@ -22,20 +22,34 @@ const fields = kept<UnitField>(96);
  */
 export function lampUnit(setting: PlaceBox, lamp: Lamp, cells: readonly [number, number]): UnitField {
   const { arrangement, height, length, width, along, across, count, shelf, beam } = lamp;
-  const thrown = beam.kind === 'file' ? [numberOf(beam.photometry), beam.turned] : beam;
+  const thrown = beam.kind === 'file' ? [markOf(beam.photometry), beam.turned] : beam;
   const key = [setting, cells, arrangement, height, length, width, along, across, count, shelf, thrown];
   return fields(JSON.stringify(key), () => made(setting, lamp, cells));
 }
 
-const numbers = new WeakMap<Photometry, number>();
-let lastNumber = 0;
+const marks = new WeakMap<Photometry, string>();
 
-/** A number of its own for each photometric file read. */
-function numberOf(photometry: Photometry): number {
-  const known = numbers.get(photometry);
+/** A mark of a photometric file's numbers, the same for equal files wherever they were read; kept for the object. */
+function markOf(photometry: Photometry): string {
+  const known = marks.get(photometry);
   if (known !== undefined) return known;
-  numbers.set(photometry, ++lastNumber);
-  return lastNumber;
+  const { vertical, planes, candela } = photometry;
+  const words = new Uint32Array(
+    Float64Array.from([vertical.length, ...vertical, ...planes, ...candela]).buffer,
+  );
+  const mark = `${words.length} ${hashed(words, 0x811c9dc5)} ${hashed(words, 0x2f0b4c27)}`;
+  marks.set(photometry, mark);
+  return mark;
+}
+
+/** FNV-1a over words in place of bytes (Fowler, Noll & Vo), with a last mixing of the bits. */
+function hashed(words: Uint32Array, start: number): number {
+  let hash = start;
+  for (const word of words) {
+    hash = Math.imul(hash ^ word, 0x01000193);
+    hash ^= hash >>> 15;
+  }
+  return hash >>> 0;
 }
 
 function made(setting: PlaceBox, lamp: Lamp, cells: readonly [number, number]): UnitField {

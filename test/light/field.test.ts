@@ -185,6 +185,12 @@ describe('places', () => {
     const [along, across] = [cells(give(0)), cells(give(90))];
     expect(along.side / along.front).toBeGreaterThan(1.5 * (across.side / across.front));
     expect(Math.abs(give(0).closure)).toBeLessThan(0.005);
+    const other = { ...photometry, candela: [100, 95, 70, 0, 100, 41, 5, 0] };
+    const light = (file: typeof photometry) =>
+      placeField(house, { lamps: [{ ...lamp, beam: { kind: 'file', photometry: file, turned: 0 } }] })
+        .average;
+    expect(light(structuredClone(photometry))).toBe(light(photometry));
+    expect(light(other)).not.toBe(light(photometry));
   });
 });
 

@@ -12,6 +12,7 @@ import { benchOf, placeGains } from './place-gains.ts';
 import { enter, reach } from './reach.ts';
 import { dim } from './shade.ts';
 import { sharedSkySeries } from './sky-series.ts';
+import { sidesOfEvenSky, throwOffSides } from './window-sides.ts';
 import { drawSheer, sheerOf } from './window-sheer.ts';
 
 /**
@@ -41,10 +42,14 @@ export function daylightSeries(
     reach(output, gains, sky, steps, clear, albedo, housing, photons);
     output.skySolar = gains.bench.skySolar * housing;
     output.skyPhotons = gains.bench.skyPar * housing;
-    const sheer = options.sheerDrawn ? sheerOf(place) : null;
     const plane = planes[enclosure.surfaces.indexOf(openings[0].surface)];
-    if (sheer !== null && plane !== null && options.sheerDrawn)
-      drawSheer(output, sheer, { plane, opening: openings[0], housing, photons }, sky, options.sheerDrawn);
+    const window = plane === null ? null : { plane, opening: openings[0], housing, photons };
+    if (window !== null) throwOffSides(output, window, sky);
+    output.skySolar += housing * openings[0].solar.diffuse * sidesOfEvenSky(place, openings[0], horizon);
+    output.skyPhotons += housing * openings[0].par.diffuse * sidesOfEvenSky(place, openings[0], horizon);
+    const sheer = options.sheerDrawn ? sheerOf(place) : null;
+    if (sheer !== null && window !== null && options.sheerDrawn)
+      drawSheer(output, sheer, window, sky, options.sheerDrawn);
   }
   dim(output, place, enclosure, options);
   return output;

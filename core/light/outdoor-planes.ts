@@ -40,7 +40,7 @@ export function planesOf(
     if (found !== undefined) return found;
     const skyLeft = 1 - skyViewCut(horizon, surface);
     const free = planeSeries(surface.normal, sky, albedo, { clear, skyLeft });
-    const series = surface.part === 'pane' ? behindReveal(free, place, sky) : free;
+    const series = surface.part === 'pane' ? behindReveal(free, place, sky, albedo) : free;
     made.set(key, series);
     return series;
   });

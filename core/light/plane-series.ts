@@ -8,6 +8,8 @@ export interface PlaneSeries {
   /** Beam with the light from round the sun; sky and ground light. */
   readonly beam: Float64Array;
   readonly diffuse: Float64Array;
+  /** What the sides of a window's reveal throw to the plants' level [W m⁻² there], pane not taken off; null elsewhere. */
+  readonly offSides: Float64Array | null;
 }
 
 /** What of the beam reaches the place, and how much of the even sky, with the skyline taken into account. */
@@ -54,5 +56,5 @@ export function planeSeries(
     const ground = typeof albedo === 'number' ? albedo : albedo[sky.index[j]];
     diffuse[j] = (dome > 0 ? dome : 0) + sky.global[j] * groundView * ground;
   }
-  return { cosIncidence, beam, diffuse };
+  return { cosIncidence, beam, diffuse, offSides: null };
 }

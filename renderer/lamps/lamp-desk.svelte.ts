@@ -59,7 +59,8 @@ export class LampDesk {
     const there = this.place.lamps[0];
     const like = this.drafts.at(-1) ?? (there ? draftOf(there, id) : firstDrafts(this.place)[0]);
     const taken = this.drafts.map((draft) => draft.lamp.name);
-    const name = freshName(like.lamp.name.slice(0, 54), taken);
+    const stem = like.lamp.name.replace(/ \d+$/, '');
+    const name = freshName((taken.includes(stem) ? stem : like.lamp.name).slice(0, 54), taken);
     // A copy has the results of what it is a copy of until its own are in.
     if (this.results.length === this.drafts.length + 1 && this.drafts.length > 0)
       this.results = [...this.results, this.results[this.results.length - 1]];

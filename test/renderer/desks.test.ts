@@ -112,6 +112,9 @@ describe('lamps', () => {
     expect(desk.full).toBe(true);
     expect(desk.place && optionsOf(desk.place, desk.drafts)).toHaveLength(6);
     expect(new Set(desk.drafts.map((draft) => draft.id)).size).toBe(5);
+    expect(desk.drafts.slice(1).map((draft) => draft.lamp.name)).toEqual(
+      ['', ' 2', ' 3', ' 4'].map((number) => `LED panel, twice the watts${number}`),
+    );
   });
   it('drop an answer that a newer question has overtaken', async () => {
     const { ask, waiting } = held<readonly LampComparison[]>();

@@ -8,6 +8,9 @@ export const mol = (value: number): string => formatLight(value, value < 0.995 ?
 export const between = ({ low, high }: MeterBand): string =>
   `${mol(low).replace(/\u00a0mol$/, '')} and ${mol(high)}`;
 
+/** `0.05 to 0.42 mol`. */
+export const range = (band: MeterBand): string => between(band).replace(' and ', ' to ');
+
 /** A wish of plants, which carries no place it does not need: `8`, `4.5`. */
 const round = (value: number): string =>
   formatNumber(value, Number.isInteger(Number(value.toFixed(1))) ? 0 : 1);

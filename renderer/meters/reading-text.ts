@@ -3,12 +3,6 @@ import type { TextReading } from '../forms/text.ts';
 
 export type MeterUnit = MeterReading['unit'];
 
-export const unitNames: Record<MeterUnit, string> = {
-  lux: 'lux',
-  'foot-candle': 'foot-candles',
-  ppfd: 'µmol',
-};
-
 /** What may stand behind a figure on a meter's face, and its factor to the unit kept. */
 const suffixes: Record<string, readonly [MeterUnit, number]> = {
   lux: ['lux', 1],

@@ -1,6 +1,6 @@
 import { describe, expect, it, test } from 'vitest';
 import { demonstrationPlan, readMeter, runSeason, weatherFromPlan } from '../../core/index.ts';
-import { between, mol, sureness } from '../../renderer/meters/figures.ts';
+import { between, mol, range, sureness } from '../../renderer/meters/figures.ts';
 import { MeterDesk } from '../../renderer/meters/meter-desk.svelte.ts';
 import { modelLight, seasonDay } from '../../renderer/meters/model.ts';
 import { readReading, readTyped } from '../../renderer/meters/reading-text.ts';
@@ -103,6 +103,7 @@ describe('the answer in words', () => {
   it('writes figures as they bear', () => {
     expect([mol(0.142), mol(2.71), mol(19.6)]).toEqual(['0.14\u00a0mol', '2.7\u00a0mol', '20\u00a0mol']);
     expect(between({ value: 0.2, low: 0.05, high: 0.424 })).toBe('0.05 and 0.42\u00a0mol');
+    expect(range({ value: 0.2, low: 0.05, high: 2.31 })).toBe('0.05 to 2.3\u00a0mol');
     expect([sureness(0.15), sureness(2), sureness(1.42)]).toEqual([
       '15\u00a0% more or less',
       '3 times more or less',

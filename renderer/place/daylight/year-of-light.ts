@@ -6,6 +6,8 @@ export interface LightMonth {
   /** Short name for a column, long name for a sentence. */
   readonly name: string;
   readonly longName: string;
+  /** Its middle day of the season. */
+  readonly middle: number;
   readonly outdoors: number;
   readonly daylight: number;
   readonly lamps: number;
@@ -29,6 +31,7 @@ export function lightMonths(season: SeasonResult, { daily }: PlaceSeason): Light
     return {
       name,
       longName: longMonth.format(dateOf(season.startDate, fromDay)),
+      middle: Math.floor((fromDay + toDay) / 2),
       outdoors,
       daylight,
       lamps: meanOf(daily.lampLight, fromDay, toDay),

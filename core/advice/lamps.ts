@@ -102,6 +102,7 @@ function comparison({ option, scale, fitted, season }: Result, first: Result, pl
       lotId: lot.lotId,
       midWinterState: lot.state[Math.round((from + to) / 2)],
       growingDays: lot.state.slice(from, to + 1).reduce((days, state) => days + (state === 0 ? 1 : 0), 0),
+      limiting: mostFrequent(lot.limiting.subarray(from, to + 1)),
     })),
     map: lower.map,
     columns: lower.columns,
@@ -134,6 +135,13 @@ function yearsToRepay(
 function winterShare(place: PlaceSeason, from: number, to: number): number {
   const all = place.totals.lampElectricity;
   return all > 0 ? sum(place.daily.lampElectricity, from, to) / all : 0;
+}
+
+/** The code that stands on most days. */
+function mostFrequent(codes: Uint8Array): number {
+  const counts = new Uint16Array(256);
+  for (const code of codes) counts[code] += 1;
+  return counts.indexOf(counts.reduce((most, count) => Math.max(most, count), 0));
 }
 
 const sumOf = <T>(items: readonly T[], of: (item: T) => number) =>

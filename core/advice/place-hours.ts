@@ -56,12 +56,13 @@ export function placeLampHours(
     look(placedLamps(lamp, [(start + 1380) % 1440, (start + 60) % 1440], plan.tariff));
   }
   const placings = ranked(found);
-  const proposed = placings.find((each) => each.against === null && each.saves > worthSaying) ?? null;
+  const proposed =
+    placings.find((each) => each.against === null && each.saves > worthSaying * now.cost) ?? null;
   return { placeId, lampId, hours: burningHours(lamp), now, placings, proposed };
 }
 
-/** A saving under this much of the plan's currency in a season is not worth a changed clock (common practice, no source). */
-const worthSaying = 0.05;
+/** A saving under this share of the season's cost is not worth a changed clock (common practice, no source). */
+const worthSaying = 0.01;
 
 const keyOf = ({ on, off, second, control }: Lamp) =>
   JSON.stringify(control.kind === 'extend' ? [control.end] : [on, off, second]);
@@ -125,7 +126,7 @@ function daysLonger({ daily }: PlaceSeason, { winterFrom, winterTo }: SeasonResu
 }
 
 /** Plants want some dark: most succulents take carbon in by night (common practice, no source) [h]. */
-const leastDark = 4;
+const leastDark = 6;
 /** Days of growth a season, share of winter light and degree-hours of harm that a placing may cost unremarked. */
 const daysUnremarked = 3;
 const lightUnremarked = 0.02;

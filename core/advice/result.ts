@@ -132,6 +132,8 @@ export interface LampComparison {
     readonly lotId: string;
     readonly midWinterState: number;
     readonly growingDays: number;
+    /** What holds it back on most winter days: index into `limitingFactors`. */
+    readonly limiting: number;
   }[];
   /** Photon flux density map over the growing area, row by row [µmol m⁻² s⁻¹]. */
   readonly map: Float64Array;

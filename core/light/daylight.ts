@@ -47,7 +47,7 @@ export function daylightSeries(
     if (window !== null) throwOffSides(output, window, sky);
     output.skySolar += housing * openings[0].solar.diffuse * sidesOfEvenSky(place, openings[0], horizon);
     output.skyPhotons += housing * openings[0].par.diffuse * sidesOfEvenSky(place, openings[0], horizon);
-    const sheer = options.sheerDrawn ? sheerOf(place) : null;
+    const sheer = options.sheerDrawn ? sheerOf(place, enclosure, openings) : null;
     if (sheer !== null && window !== null && options.sheerDrawn)
       drawSheer(output, sheer, window, sky, options.sheerDrawn);
   }

@@ -1,10 +1,10 @@
-import type { Point } from '../fabric/index.ts';
-import { toPlace, toWorld } from '../fabric/index.ts';
+import type { Point, Polygon } from '../fabric/index.ts';
+import { cutAtLevel, toPlace, toWorld } from '../fabric/index.ts';
 import { pastBarsFrom } from './bars.ts';
 import { onCurve } from './curve.ts';
 import type { Opening } from './openings.ts';
 import type { Receiver } from './shadow.ts';
-import { litArea } from './shadow.ts';
+import { litArea, shadedArea } from './shadow.ts';
 import { hiddenPart, horizonElevation, horizonPasses } from '../sun/index.ts';
 import type { HorizonPoint } from '../sun/index.ts';
 import { litPane } from './window-reveal.ts';
@@ -36,21 +36,31 @@ export interface Reached {
   par: number;
 }
 
+/** What stands between openings and a receiver: boards over it, and a level under which it sees no opening. */
+export interface Between {
+  readonly boards?: Polygon;
+  readonly above?: number;
+}
+
 /** Tables the gain of a receiver under a skyline. */
 export function directionalGain(
   receiver: Receiver,
   openings: readonly Opening[],
   front: number,
   horizon: readonly HorizonPoint[],
+  { boards, above }: Between = {},
 ): DirectionalGain {
   const reached = (world: Point, out: Reached) => {
     const toSun = toPlace(world, front);
     for (const { polygon, normal, reveal, bars, solar, par } of openings) {
       const cosine = normal[0] * toSun[0] + normal[1] * toSun[1] + normal[2] * toSun[2];
       if (!(cosine > 0) || polygon === null || polygon.length === 0) continue;
-      const lit = reveal > 0 ? litPane(polygon, reveal, toSun) : polygon;
+      const pane = reveal > 0 ? litPane(polygon, reveal, toSun) : polygon;
+      const lit = above === undefined ? pane : cutAtLevel(pane, above, 1);
       if (lit.length === 0) continue;
-      const share = (litArea(receiver, lit, toSun) / receiver.area) * pastBarsFrom(bars, toSun, cosine);
+      const shaded = boards === undefined ? 0 : shadedArea(receiver, boards, lit, toSun);
+      const area = Math.max(0, litArea(receiver, lit, toSun) - shaded);
+      const share = (area / receiver.area) * pastBarsFrom(bars, toSun, cosine);
       out.solar += share * onCurve(solar, cosine);
       out.par += share * onCurve(par, cosine);
     }

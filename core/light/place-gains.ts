@@ -8,10 +8,13 @@ import { listedGain } from './listed-gain.ts';
 import type { Opening } from './openings.ts';
 import { cornerFactor } from './rectangles.ts';
 import { receiverOf } from './shadow.ts';
+import { bothLevels, shelfOver } from './upper-shelf.ts';
 
 /** How daylight reaches the inside of a place from every direction of the sky. */
 export interface PlaceGains {
   readonly bench: DirectionalGain;
+  /** All that falls on lower and upper level a square metre of the lower; null where there is no upper shelf. */
+  readonly landed: DirectionalGain | null;
   readonly benchArea: number;
   /** The same for an opaque back wall above the plants' level, null where there is none. */
   readonly wall: DirectionalGain | null;
@@ -68,16 +71,21 @@ export function placeGains(
   };
   const noWall = { wall: null, wallArea: 0, wallNormal: [0, 0, 0] as const, wallToBench: 0 };
   if (place.shape.kind === 'listed') {
-    return { ...common, ...noWall, bench: listedGain(openings, enclosure.surfaces, horizon) };
+    return { ...common, ...noWall, landed: null, bench: listedGain(openings, enclosure.surfaces, horizon) };
   }
-  const gain = directionalGain(bench, openings, enclosure.azimuth, horizon);
+  const front = enclosure.azimuth;
+  const shelf = shelfOver(place, enclosure);
+  const levels =
+    shelf === null
+      ? { bench: directionalGain(bench, openings, front, horizon), landed: null }
+      : bothLevels(bench, shelf, openings, front, horizon);
   const wall = enclosure.surfaces.find((surface) => surface.part === 'wall');
-  if (wall === undefined || wall.polygon === null) return { ...common, ...noWall, bench: gain };
+  if (wall === undefined || wall.polygon === null) return { ...common, ...noWall, ...levels };
   const receiver = receiverOf(cutAtLevel([...wall.polygon].reverse(), enclosure.plantLevel, 1));
   return {
     ...common,
-    bench: gain,
-    wall: directionalGain(receiver, openings, enclosure.azimuth, horizon),
+    ...levels,
+    wall: directionalGain(receiver, openings, front, horizon, { boards: shelf?.boards }),
     wallArea: receiver.area,
     wallToBench:
       place.wallReflectance *

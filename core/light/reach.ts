@@ -65,7 +65,7 @@ export function reach(
   photonsPerJoule: number | Float64Array,
 ): void {
   const at: TablePlace = { index: 0, next: 0, share: 0, rise: 0 };
-  const { bench, wall, benchArea } = gains;
+  const { bench, landed, wall, benchArea } = gains;
   const parToSolar = bench.skySolar > 0 ? bench.skyPar / bench.skySolar : 1;
   for (let j = 0; j < sky.index.length; j++) {
     const k = sky.index[j];
@@ -86,7 +86,11 @@ export function reach(
       photons * (typeof photonsPerJoule === 'number' ? photonsPerJoule : photonsPerJoule[j]);
     output.wallSolar[k] = onWall;
     const low = output.insideSolar[k];
-    const onBench = solar * benchArea + low;
+    const plants =
+      landed === null
+        ? solar
+        : housing * (level * readGain(landed.solar, at) + even * landed.skySolar) + bounced;
+    const onBench = plants * benchArea + low;
     const crossing = Math.max(0, output.transmittedSolar[k] - onBench - onWall);
     output.insideSolar[k] = onBench * keptByBench + onWall * keptByWall + crossing * gains.keptCrossing;
   }

@@ -1,5 +1,5 @@
 import type { Point, Polygon } from '../fabric/index.ts';
-import { areaOf, areaVector } from '../fabric/index.ts';
+import { areaOf, areaVector, cutAtLevel } from '../fabric/index.ts';
 
 /** A flat convex receiver of light with a frame in its own plane. */
 export interface Receiver {
@@ -65,6 +65,17 @@ export function litPolygon(receiver: Receiver, opening: Polygon, toSun: Point): 
       origin[2] + a * u[2] + b * v[2],
     ];
   });
+}
+
+/**
+ * Area of a receiver [m²] that boards keep the light of an opening from: their shadow on it, as far as that opening's
+ * light, from over the boards, would have fallen there.
+ */
+export function shadedArea(receiver: Receiver, boards: Polygon, opening: Polygon, toSun: Point): number {
+  const shadow = litPolygon(receiver, boards, toSun);
+  if (shadow.length === 0) return 0;
+  const over = cutAtLevel(opening, boards[0][2], 1);
+  return over.length === 0 ? 0 : litArea(receiverOf(shadow), over, toSun);
 }
 
 /** Leaves the lit polygon in `front`, corners in (u, v), and returns how many they are. */

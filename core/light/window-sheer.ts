@@ -1,9 +1,12 @@
 import { covering } from '../plan/coverings.ts';
 import type { Place } from '../plan/schema.ts';
+import type { Enclosure } from '../fabric/index.ts';
 import { coverTransmittance } from './cover.ts';
 import type { DaylightSeries } from './daylight-series.ts';
 import type { Opening } from './openings.ts';
-import { keptByBench } from './place-gains.ts';
+import type { TransmittanceCurve } from './curve.ts';
+import { transmittanceCurve } from './curve.ts';
+import { keptByBench, placeGains } from './place-gains.ts';
 import type { PlaneSeries } from './plane-series.ts';
 import { beamThrough } from './reach.ts';
 import type { SkySeries } from './sky-series.ts';
@@ -22,15 +25,29 @@ export interface SheerCurtain {
   readonly factor: number;
 }
 
-/** The sheer curtain of a window bay; null where none hangs. */
-export function sheerOf(place: Place): SheerCurtain | null {
-  if (place.sheer === null || place.shape.kind !== 'window-bay') return null;
+/** What passes all light at every angle. */
+const clear: TransmittanceCurve = transmittanceCurve([], 'solar');
+
+/** Mean configuration factor of an evenly shining pane over the plants, of both levels where there is an upper shelf. */
+function paneFactor(place: Place, enclosure: Enclosure, openings: readonly Opening[]): number {
   const { width, height, distance, depth } = windowBayOf(place);
+  if (place.upperShelf === null) return stripFactor(width, height, distance, depth);
+  const panes = openings.map((each) => ({ ...each, reveal: 0, bars: null, solar: clear, par: clear }));
+  return placeGains(place, enclosure, panes, []).bench.skySolar;
+}
+
+/** The sheer curtain of a window bay; null where none hangs. */
+export function sheerOf(
+  place: Place,
+  enclosure: Enclosure,
+  openings: readonly Opening[],
+): SheerCurtain | null {
+  if (place.sheer === null || place.shape.kind !== 'window-bay') return null;
   const cloth = covering(place.sheer.covering);
   return {
     solar: coverTransmittance(0, cloth, 'solar'),
     par: coverTransmittance(0, cloth, 'par'),
-    factor: stripFactor(width, height, distance, depth),
+    factor: paneFactor(place, enclosure, openings),
   };
 }
 

@@ -138,6 +138,25 @@ describe('beams in the section', () => {
     expect(raysAt(deep, 50, 175).length).toBe(0);
   });
 
+  it('do not reach spots under the boards of an upper shelf', () => {
+    const house = place('lean-to');
+    const upperShelf = { height: 0.4, plants: 0.1, length: 4, width: 1, side: 'front' } as const;
+    const shelved = { ...house, upperShelf };
+    const section = sectionOf(shelved);
+    const layout = layoutOf(shelved, section);
+    const sun = { elevation: 60, azimuth: 190 };
+    const spots = sunSpots(layout, false);
+    expect(raysTo(house, section, sun, 60, spots).length).toBe(3);
+    // Boards 0.4 m up and 1 m deep: a sun of 60° reaches 0.4 / tan 60° = 0.23 m behind their edge.
+    const reached = raysTo(house, section, sun, 60, spots, { shelf: layout.shelf });
+    expect(reached.map(({ target }) => target[0])).toEqual(
+      spots
+        .map(([x]) => x)
+        .filter((x) => x - 0.4 / Math.tan(Math.PI / 3) > 1 || x < 0.4 / Math.tan(Math.PI / 3)),
+    );
+    expect(reached.length).toBeLessThan(3);
+  });
+
   it('are thrown back as from a mirror', () => {
     const [x, z] = mirrored([-0.8, 0.6], [0, 1]);
     expect([x, z]).toEqual([-0.8, -0.6]);

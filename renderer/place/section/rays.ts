@@ -3,6 +3,7 @@ import type { Place, Section, SectionEdge, SectionPoint, Surface } from '../../.
 import { lightThrough } from './cloths.ts';
 import type { Cloths } from './cloths.ts';
 import type { Layout } from './layout.ts';
+import type { ShelfPlaced } from './shelf.ts';
 
 /** Where the sun stands [degrees]: height over the horizon, azimuth clockwise from north. */
 export interface SunDirection {
@@ -99,6 +100,13 @@ function clearsLintel({ shape }: Place, section: Section, z: number, to: Section
   return z + (shape.reveal / -to[0]) * to[1] <= section.height;
 }
 
+/** True where the boards of an upper shelf stand between a spot and the sun. */
+function underBoards(shelf: ShelfPlaced | null, [x, z]: SectionPoint, to: SectionPoint): boolean {
+  if (shelf === null || shelf.z <= z) return false;
+  const at = x + ((shelf.z - z) / to[1]) * to[0];
+  return at >= shelf.from && at <= shelf.to;
+}
+
 /**
  * Beams to spots of the section, traced in its plane at the profile angle `angle` [degrees from the front's
  * horizontal]; spots that walls, boards or a lintel keep in shade have none.
@@ -109,14 +117,14 @@ export function raysTo(
   sun: SunDirection,
   angle: number,
   targets: readonly SectionPoint[],
-  cloths: Cloths = noCloths,
+  { cloths = noCloths, shelf = null }: { readonly cloths?: Cloths; readonly shelf?: ShelfPlaced | null } = {},
 ): SunRay[] {
   const surfaces = surfacesOf(place).surfaces;
   const to: SectionPoint = [-Math.cos(angle * degree), Math.sin(angle * degree)];
   return targets.flatMap((target) => {
     const meeting = firstMeeting(section, target, to);
     const surface = surfaces.find(({ name }) => name === meeting?.edge.surface);
-    if (meeting === null || surface === undefined) return [];
+    if (meeting === null || surface === undefined || underBoards(shelf, target, to)) return [];
     if (!clearsLintel(place, section, meeting.at[1], to)) return [];
     const struck = struckOf(place, surface, sun, cloths);
     if (struck === null) return [];

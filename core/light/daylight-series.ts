@@ -3,7 +3,7 @@ export interface DaylightSeries {
   /** Sunlight at the plants' level, averaged over it [W m⁻²], and its photons 400–700 nm [µmol m⁻² s⁻¹]. */
   readonly benchSolar: Float64Array;
   readonly benchPhotons: Float64Array;
-  /** Sunlight that enters through all covers together [W]. */
+  /** Sunlight that enters through all covers together [W], less what a drawn sheer curtain throws back out. */
   readonly transmittedSolar: Float64Array;
   /** Of it what falls on an opaque back wall [W], and what is taken up inside by plants, floor and wall [W]. */
   readonly wallSolar: Float64Array;

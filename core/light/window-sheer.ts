@@ -1,7 +1,7 @@
 import { covering } from '../plan/coverings.ts';
 import type { Place } from '../plan/schema.ts';
 import type { Enclosure } from '../fabric/index.ts';
-import { coverTransmittance } from './cover.ts';
+import { coverAbsorptance, coverTransmittance } from './cover.ts';
 import type { DaylightSeries } from './daylight-series.ts';
 import type { Opening } from './openings.ts';
 import type { TransmittanceCurve } from './curve.ts';
@@ -21,6 +21,8 @@ export interface SheerCurtain {
   /** Share of light it passes; sunlight and 400–700 nm, 0–1. */
   readonly solar: number;
   readonly par: number;
+  /** Share of sunlight it takes up; its warmth is the bay's, with what the plants and the sill take up. */
+  readonly kept: number;
   /** Mean configuration factor of the pane over the plants' rectangle. */
   readonly factor: number;
 }
@@ -47,6 +49,7 @@ export function sheerOf(
   return {
     solar: coverTransmittance(0, cloth, 'solar'),
     par: coverTransmittance(0, cloth, 'par'),
+    kept: coverAbsorptance(0, cloth, 'solar'),
     factor: paneFactor(place, enclosure, openings),
   };
 }
@@ -78,7 +81,8 @@ export function drawSheer(
     const perJoule = typeof photons === 'number' ? photons : photons[j];
     output.benchSolar[k] = housing * bright * sheer.solar * sheer.factor;
     output.benchPhotons[k] = perJoule * housing * brightPar * sheer.par * sheer.factor;
-    output.transmittedSolar[k] *= sheer.solar;
-    output.insideSolar[k] = output.benchSolar[k] * output.benchArea * keptByBench;
+    const onCloth = output.transmittedSolar[k];
+    output.transmittedSolar[k] = onCloth * (sheer.solar + sheer.kept);
+    output.insideSolar[k] = output.benchSolar[k] * output.benchArea * keptByBench + onCloth * sheer.kept;
   }
 }

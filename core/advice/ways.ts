@@ -105,13 +105,7 @@ function searchLever(
     return answer;
   };
   const last = settings.length - 1;
-  let high = -1;
-  for (const at of lookPoints(last)) {
-    if (judge(at).fulfilled) {
-      high = at;
-      break;
-    }
-  }
+  let high = lookPoints(last).find((at) => judge(at).fulfilled) ?? closeIn(last, judge);
   if (high < 0) {
     let best = last;
     for (const [at, answer] of judged) if (answer.score > (judged.get(best)?.score ?? 0)) best = at;
@@ -126,6 +120,25 @@ function searchLever(
   }
   const answer = judge(high);
   return describe(lever, settings[high], answer.season, before, true, '', answer.score);
+}
+
+/**
+ * A lever can overshoot between two of the first looks: too little light below, too warm above. From the look that
+ * came nearest halfway to its neighbours, then a quarter, until a setting fulfils the wish or none is left; −1 then.
+ */
+function closeIn(
+  last: number,
+  judge: (at: number) => { readonly fulfilled: boolean; readonly score: number },
+): number {
+  const points = lookPoints(last);
+  let best = points.reduce((found, at) => (judge(at).score > judge(found).score ? at : found));
+  for (let reach = Math.ceil(last / 8); ; reach = Math.ceil(reach / 2)) {
+    const near = [best - reach, best + reach].filter((at) => at >= 0 && at <= last);
+    const found = near.find((at) => judge(at).fulfilled);
+    if (found !== undefined) return found;
+    best = near.reduce((kept, at) => (judge(at).score > judge(kept).score ? at : kept), best);
+    if (reach <= 1) return -1;
+  }
 }
 
 /** Settings looked at first, least change first: quarters of the grid, so that a lever that overshoots is seen. */

@@ -3,11 +3,12 @@
  * for want of a browser, not measured. `npm run bench -- --no-browser` leaves out the slider and is not held to it.
  */
 import { allMet, table } from './figures.ts';
+import { fieldFigures } from './field.ts';
 import { lampFigures } from './lamps.ts';
 import { placeYearFigures } from './place-year.ts';
 import { sliderFigures } from './slider.ts';
 
-const figures = [...placeYearFigures(), ...lampFigures()];
+const figures = [...placeYearFigures(), ...fieldFigures(), ...lampFigures()];
 let allMeasured = true;
 console.log(table(figures));
 if (process.argv.includes('--no-browser')) {

@@ -163,7 +163,15 @@ const description = {
     {
       id: 'window',
       name: 'Landing window',
-      shape: { kind: 'window-bay', width: 1.3, height: 1.2, depth: 0.35, azimuth: 175 },
+      shape: {
+        kind: 'window-bay',
+        width: 1.3,
+        height: 1.2,
+        depth: 0.35,
+        distance: 0.03,
+        reveal: 0.1,
+        azimuth: 175,
+      },
       covering: 'glass-4',
       room: { kind: 'schedule', day: 18.5, night: 13, dayFrom: '06:30', dayTo: '22:30' },
       leakage: 0.5,

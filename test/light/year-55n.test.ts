@@ -39,7 +39,7 @@ function withStrips(): Plan {
     ...window,
     id: `strip-${index}`,
     growingArea: 0.2,
-    shape: { ...shape, distance, depth: distance + 0.15 },
+    shape: { ...shape, distance, depth: distance + 0.15, reveal: 0 },
   }));
   const reading = parsePlan({ ...demonstrationPlan, places: [...demonstrationPlan.places, ...strips] });
   if (!reading.ok)

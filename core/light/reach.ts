@@ -92,7 +92,9 @@ export function reach(
         : housing * (level * readGain(landed.solar, at) + even * landed.skySolar) + bounced;
     const onBench = plants * benchArea + low;
     const crossing = Math.max(0, output.transmittedSolar[k] - onBench - onWall);
-    output.insideSolar[k] = onBench * keptByBench + onWall * keptByWall + crossing * gains.keptCrossing;
+    const kept = onBench * keptByBench + onWall * keptByWall + crossing * gains.keptCrossing;
+    // Under deep bars the table's steps of direction may find a little more on the plants than comes in.
+    output.insideSolar[k] = Math.min(kept, output.transmittedSolar[k]);
   }
 }
 

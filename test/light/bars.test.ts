@@ -153,6 +153,16 @@ describe('bars that stand proud of the cover', () => {
     expect(Math.abs(benchSolar[0] / 100 - (Math.hypot(0.6, 0.12) - 0.12) / 0.6)).toBeLessThan(0.012);
   });
 
+  it('before a drawn sheer curtain leave it as much less to spread', () => {
+    const sheer = { covering: 'sheer-net', from: '00:00', to: '24:00' } as const;
+    const steps = moment(200, 20, 500, 0);
+    const place: Place = { ...windowBay, ...nothing, sheer };
+    const [flat, proud] = [place, { ...place, bars }].map(
+      (each) => daylightSeries(each, site, steps, { sheerDrawn: Uint8Array.of(1) }).benchPhotons[0],
+    );
+    expect(proud / flat).toBeCloseTo(counted([0, -1, 0], towards(200, 20), bars, 0), 3);
+  });
+
   it('never give light, and take more the deeper they are', () => {
     const year = sampleYear(20);
     for (const [, place] of glazed) {

@@ -2,8 +2,8 @@ import type { Place } from '../plan/schema.ts';
 import type { Lamp } from '../plan/equipment.ts';
 import { lampOf } from '../plan/parts.ts';
 import type { LeverId, PlanChange } from './result.ts';
-import { mainHeater, shiftClock } from './change.ts';
-import { burningHours } from './lamp-hours.ts';
+import { mainHeater } from './change.ts';
+import { burningHours, stretchedHours } from './lamp-hours.ts';
 import { strengthOf } from './lamp-view.ts';
 
 /**
@@ -56,20 +56,24 @@ function hasGlazing(place: Place): boolean {
   return !['tent', 'shelf', 'listed'].includes(place.shape.kind);
 }
 
-/** Hours a day in half-hour steps, to 18 h up or 0.5 h down; the day is stretched at its end, then at its beginning. */
+/**
+ * Hours a day in half-hour steps, to 18 h up or 0.5 h down. A lamp that lengthens the natural day is set no longer
+ * than its own longest day and no shorter than the hour a plan can hold.
+ */
 function lampHours(place: Place, lamp: Lamp, index: number, direction: 'up' | 'down'): Lever {
+  const extending = lamp.control.kind === 'extend';
   const now = lamp.control.kind === 'extend' ? lamp.control.hours : burningHours(lamp);
+  const most = extending ? Math.min(18, lamp.mostDay ?? 18) : 18;
+  const least = extending ? 1 : 0.5;
   const step = direction === 'up' ? 0.5 : -0.5;
   const settings: LeverSetting[] = [];
-  for (let hours = now + step; hours <= 18 && hours >= 0.5; hours += step) {
+  for (let hours = now + step; hours <= most && hours >= least; hours += step) {
     const extra = Math.round((hours - now) * 60);
-    const later = Math.round(extra / 2 / 15) * 15;
     settings.push({
       value: hours,
-      words:
-        lamp.control.kind === 'extend'
-          ? `${lamp.name}: a day of ${hours} h instead of ${now} h`
-          : `${lamp.name}: ${hours} h a day instead of ${now} h`,
+      words: extending
+        ? `${lamp.name}: a day of ${hours} h instead of ${now} h`
+        : `${lamp.name}: ${hours} h a day instead of ${now} h`,
       purchase: 0,
       change: {
         placeId: place.id,
@@ -77,7 +81,7 @@ function lampHours(place: Place, lamp: Lamp, index: number, direction: 'up' | 'd
         lamp:
           lamp.control.kind === 'extend'
             ? { control: { ...lamp.control, hours } }
-            : { on: shiftClock(lamp.on, later - extra), off: shiftClock(lamp.off, later) },
+            : stretchedHours(lamp, extra),
       },
     });
   }

@@ -1,2 +1,2 @@
-export { dailyCost, heatPrice, spanHours } from './tariff.ts';
+export { dailyCost, heatPrice, spanHours, spanMinutes } from './tariff.ts';
 export type { Fuel } from './tariff.ts';

@@ -11,12 +11,19 @@ export function heatPrice(fuel: Fuel, tariff: Tariff, electricity: number): numb
   return electricity;
 }
 
+/** Length of a daily span [min]: a whole day from 00:00 to 24:00, none where both are the same time. */
+export function spanMinutes(on: string, off: string): number {
+  const [from, to] = [minutesOf(on), minutesOf(off)];
+  if (from === to) return 0;
+  return to > from ? to - from : to - from + 1440;
+}
+
 /** Hours of a daily span `on`–`off` that fall under the night price [h], and the whole span [h]. */
 export function spanHours(on: string, off: string, tariff: Tariff): { total: number; night: number } {
   const from = minutesOf(on);
-  const length = (minutesOf(off) - from + 1440) % 1440;
+  const length = spanMinutes(on, off);
   const nightFrom = minutesOf(tariff.nightFrom);
-  const nightLength = tariff.nightPrice === null ? 0 : (minutesOf(tariff.nightTo) - nightFrom + 1440) % 1440;
+  const nightLength = tariff.nightPrice === null ? 0 : spanMinutes(tariff.nightFrom, tariff.nightTo);
   let night = 0;
   for (let minute = 0; minute < length; minute++) {
     if ((from + minute - nightFrom + 2880) % 1440 < nightLength) night += 1;

@@ -181,6 +181,21 @@ describe('the chart of daily light against cost', () => {
     expect(at(0.4, 1).kwhMonth).toBeCloseTo((lampWatts(lamp) * 12 * 30) / 1000, 9);
   });
 
+  it.each([
+    ['00:00', '24:00', '23:00', '07:00', 8],
+    ['00:00', '24:00', '00:00', '24:00', 24],
+    ['22:00', '08:00', '23:00', '07:00', 8],
+  ])(
+    'a lamp from %s to %s under a night price from %s to %s burns %d h of it',
+    (on, off, from, to, cheap) => {
+      const night = { ...tariff, dayPrice: 0.3, nightPrice: 0.1, nightFrom: from, nightTo: to };
+      const [point] = lampChart(tent, { ...lamp, on, off }, night, { heights: [0.4], dimmings: [1] });
+      const hours = burningHours({ on, off, second: null });
+      const daily = (lampWatts(lamp) / 1000) * (0.1 * cheap + 0.3 * (hours - cheap));
+      expect(point.costMonth).toBeCloseTo(30 * daily, 9);
+    },
+  );
+
   it('its point at the lamp’s own height and output is the season’s daily light', () => {
     const [row] = compareLamps([{ name: 'x', lamps: [lamp] }], {
       plan: demonstrationPlan,

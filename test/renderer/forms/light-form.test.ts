@@ -56,6 +56,24 @@ describe('how the light of a lamp is known', () => {
     expect(page.place().lamps[0].light).toMatchObject({ luxPerMicromole: null });
   });
 
+  test('the lux for a micromole comes out of a spectrum that is pasted, and a table that cannot be read is named by its line', () => {
+    const page = open('bright-tent');
+    page.choose('Its light is known by', 'lumens');
+    const table = 'Wavelength in nm and its light, a line each';
+    page.type(table, '440 1\n430 2');
+    expect(words(page)).toContain('Line 2: expected rising wavelengths');
+    // All its light near 555 nm: 683 lm W⁻¹ over 4.639 µmol J⁻¹ (CIE 1924 and λ ÷ 119.627) is 147 lux for a micromole.
+    page.type(table, '554 0\n554.9 1\n555.1 1\n556 0');
+    expect(words(page)).toMatch(/14[67][.]\d lux for a micromole; 4[.]64/);
+    page.press(
+      [...document.querySelectorAll('button')]
+        .map((each) => each.textContent!.trim())
+        .find((name) => /^Take 14/.test(name))!,
+    );
+    const { light } = page.place().lamps[0];
+    expect(light.kind === 'lumens' ? light.luxPerMicromole : null).toBeCloseTo(147.2, 0);
+  });
+
   test('a reading in the other unit is the same light', () => {
     const page = open('bright-tent');
     page.choose('Its light is known by', 'reading');

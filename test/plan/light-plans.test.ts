@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { parsePlan } from '../../core/index.ts';
-import { lightFor } from './light-drawn.ts';
+import { lightFor } from '../support/light-arbitrary.ts';
 import { soundPlans } from '../support/plan-arbitrary.ts';
 
 it('sound plans stay sound with any lamps, cloths, shelves and skylines that fit them', () => {

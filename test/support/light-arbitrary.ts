@@ -1,146 +1,162 @@
-/** What light adds to a sound plan: cloths, washing, skylines, reveals, lamps of every source, beam and control. */
+/** Light put into a sound place at random: lamps of every kind, hours and control, cloths, shelves, skylines. */
 import fc from 'fast-check';
-import { parsePlan } from '../../core/index.ts';
-import type { Lamp, Place, Plan } from '../../core/index.ts';
-import { daylightReaches } from '../../core/plan/daylit.ts';
+import type { CoveringUse, Lamp, Place, Plan } from '../../core/index.ts';
+import { coveringsFor, daylightReaches, holdsAtNoTime, hoursOverlap, parsePlan } from '../../core/index.ts';
+import { extentOf, mostHeight } from '../../core/plan/extent.ts';
 import { often, seldom } from './equipment-arbitrary.ts';
 import { soundPlans } from './plan-arbitrary.ts';
-import { between } from './shape-arbitrary.ts';
+import { between, hours } from './shape-arbitrary.ts';
 
-const photometry = fc.record({
-  name: fc.constant('drawn.ies'),
-  vertical: fc.constant<number[]>([0, 30, 60, 90]),
-  planes: fc.constant<number[]>([0, 90]),
-  candela: fc.array(between(0, 500), { minLength: 8, maxLength: 8 }).map((list) => [100, ...list.slice(1)]),
-});
+const ids = (use: CoveringUse) => coveringsFor(use).map(({ id }) => id);
+const days = fc.constantFrom('01-01', '03-15', '06-21', '10-01', '12-31');
 
-const lampParts = fc.record({
+const lampLightDrawn = fc.record({
   light: fc.oneof(
     fc.constant({ kind: 'efficacy' as const }),
     fc.record({
       kind: fc.constant('lumens' as const),
-      lumens: between(200, 9000),
-      luxPerMicromole: often(between(8, 80)),
+      lumens: fc.constantFrom(400, 3000, 20000),
+      luxPerMicromole: fc.constantFrom(null, 54, 80),
     }),
     fc.record({
       kind: fc.constant('reading' as const),
-      value: between(50, 8000),
+      value: fc.constantFrom(100, 900, 9000),
       unit: fc.constantFrom('lux' as const, 'ppfd' as const),
       distance: between(0.1, 1),
-      luxPerMicromole: fc.constant(null),
+      luxPerMicromole: fc.constantFrom(null, 70),
     }),
+    fc.constant({ kind: 'file' as const, luxPerMicromole: null }),
   ),
   beam: fc.oneof(
     fc.constant({ kind: 'even' as const }),
-    fc.record({ kind: fc.constant('cosine-power' as const), power: between(0, 20) }),
-    fc.record({ kind: fc.constant('file' as const), photometry, turned: between(-90, 90) }),
+    fc.record({ kind: fc.constant('cosine-power' as const), power: between(0, 40) }),
   ),
+  turned: between(-180, 180),
   arrangement: fc.constantFrom('panel' as const, 'bars' as const, 'bulbs' as const),
-  along: between(-0.09, 0.09),
-  across: between(-0.09, 0.09),
+  upper: fc.boolean(),
+  along: between(-1, 1),
+  across: between(-1, 1),
+  second: seldom(hours),
   control: fc.oneof(
     fc.constant({ kind: 'clock' as const }),
     fc.record({
       kind: fc.constant('extend' as const),
-      hours: between(8, 18),
+      hours: between(8, 20),
       end: fc.constantFrom('dawn' as const, 'dusk' as const, 'both' as const),
     }),
     fc.record({
       kind: fc.constant('daylight' as const),
-      below: between(20, 600),
-      deadTime: fc.constantFrom(0, 30, 120),
+      below: between(5, 600),
+      deadTime: fc.constantFrom(30, 0, 240),
     }),
   ),
-  mostDay: seldom(between(18, 20)),
-  burnt: fc.constantFrom(0, 8000, 90000),
-  wattsAtHalf: seldom(between(0.5, 1)),
+  mostDay: seldom(between(4, 16)),
+  half: seldom(between(0.3, 1)),
+  burnt: fc.constantFrom(0, 5000, 100000),
+  life: seldom(fc.constantFrom(1000, 60000)),
 });
 
-const placeParts = fc.record({
-  shadeCloth: seldom(
-    fc.record({
-      covering: fc.constantFrom('shade-30', 'shade-50'),
-      from: fc.constant('05-01'),
-      to: fc.constant('09-15'),
+const placeLightDrawn = fc.record({
+  shade: seldom(fc.record({ covering: fc.constantFrom(...ids('shade')), from: days, to: days })),
+  sheer: often(fc.record({ covering: fc.constantFrom(...ids('sheer')), times: hours })),
+  cleanedOn: seldom(days),
+  horizon: seldom(
+    fc.array(fc.record({ azimuth: between(0, 360), elevation: between(0, 60), passes: between(0, 1) }), {
+      maxLength: 6,
     }),
   ),
-  sheer: often(
-    fc.record({ covering: fc.constant('sheer-voile'), from: fc.constant('09:00'), to: fc.constant('17:00') }),
-  ),
-  cleanedOn: often(fc.constantFrom('03-01', '10-20')),
-  horizon: seldom(
-    fc.array(
-      fc.record({ azimuth: between(0, 359), elevation: between(0, 50), passes: fc.constantFrom(0, 0.5) }),
-      { minLength: 1, maxLength: 5 },
-    ),
-  ),
-  ceilingReflectance: often(between(0, 0.95)),
-  benchReflectance: often(between(0, 0.5)),
-  reveal: between(0, 0.4),
-  distance: between(0, 0.6),
+  ceilingReflectance: seldom(between(0, 0.98)),
+  benchReflectance: seldom(between(0, 0.98)),
   shelf: seldom(
     fc.record({
-      share: between(0.1, 0.9),
-      rise: between(0.3, 0.6),
+      height: between(0.2, 0.8),
+      plants: between(0.1, 0.9),
+      length: between(0.1, 1),
+      width: between(0.1, 1),
       side: fc.constantFrom('middle' as const, 'front' as const, 'back' as const),
     }),
   ),
-  lamps: fc.array(lampParts, { minLength: 2, maxLength: 2 }),
+  distance: between(0, 0.9),
+  reveal: between(0, 0.4),
+  lamps: fc.tuple(lampLightDrawn, lampLightDrawn),
 });
 
-type PlaceParts = typeof placeParts extends fc.Arbitrary<infer T> ? T : never;
+type LampLight = typeof lampLightDrawn extends fc.Arbitrary<infer T> ? T : never;
+type PlaceLight = typeof placeLightDrawn extends fc.Arbitrary<infer T> ? T : never;
 
-function lampWith(lamp: Lamp, parts: PlaceParts['lamps'][number], daylit: boolean): Lamp {
-  const { control, wattsAtHalf, mostDay, ...rest } = parts;
-  return {
-    ...lamp,
-    ...rest,
-    control: daylit ? control : { kind: 'clock' },
-    mostDay,
-    wattsAtHalf: wattsAtHalf === null ? null : Math.max(0.1, Math.min(lamp.watts, wattsAtHalf * lamp.watts)),
-  };
-}
-
-/** A place with light's own things added where they have room; an upper shelf over part of the plants of a tent. */
-export function litPlace(place: Place, parts: PlaceParts): Place {
-  const { lamps, reveal, distance, shelf, sheer, ...rest } = parts;
+/** What was drawn, as shares of what the place has room for, made into a place that can be. */
+export function withLight(place: Place, drawn: PlaceLight): object {
+  const { shade, sheer, distance, reveal, lamps: lit, shelf: _shelf, ...rest } = drawn;
   const { shape } = place;
-  const daylit = daylightReaches(place);
-  const window = shape.kind === 'window-bay';
-  const tiered = shape.kind === 'tent' && shelf !== null && shape.height > 1;
-  const upperShelf = tiered
-    ? {
-        height: shelf.rise * shape.height,
-        plants: 0.1,
-        length: shelf.share * shape.length,
-        width: shelf.share * shape.width,
-        side: shelf.side,
-      }
-    : null;
+  const upperShelf = shelfOf(place, drawn);
+  const room = shape.kind === 'window-bay' ? { ...shape, distance: distance * shape.depth, reveal } : shape;
   return {
     ...place,
     ...rest,
-    shape: window ? { ...shape, reveal, distance: distance * shape.depth } : shape,
-    sheer: window ? sheer : null,
+    shape: room,
+    shadeCloth: shade === null || shade.from === shade.to ? null : shade,
+    sheer:
+      sheer === null || shape.kind !== 'window-bay' ? null : { covering: sheer.covering, ...sheer.times },
     upperShelf,
-    growingArea:
-      upperShelf === null
-        ? place.growingArea
-        : Math.max(place.growingArea, upperShelf.length * upperShelf.width * 1.5),
-    lamps: place.lamps.map((lamp, index) => lampWith(lamp, lamps[index], daylit)),
+    lamps: place.lamps.map((lamp, index) => lampOf(place, lamp, lit[index % 2], upperShelf)),
   };
 }
 
+function shelfOf(place: Place, { shelf }: PlaceLight): Place['upperShelf'] {
+  if (shelf === null) return null;
+  const extent = extentOf(place.shape);
+  const open = place.shape.kind === 'shelf' || place.shape.kind === 'window-bay';
+  const high = mostHeight(extent);
+  const height = Math.min(4, shelf.height * high);
+  const most = open ? 2 : Math.min(2, high - height);
+  const plants = shelf.plants * most;
+  const [length, width] = [extent.length ?? Math.sqrt(extent.floor), extent.width ?? Math.sqrt(extent.floor)];
+  const fitted = { length: Math.min(60, shelf.length * length), width: Math.min(20, shelf.width * width) };
+  const share = Math.min(1, (0.8 * place.growingArea) / (fitted.length * fitted.width));
+  const size = { length: fitted.length * share, width: fitted.width };
+  const small = height < 0.05 || plants < 0.01 || size.length < 0.05 || size.width < 0.05;
+  return small ? null : { height, plants, ...size, side: shelf.side };
+}
+
+function lampOf(place: Place, lamp: Lamp, drawn: LampLight, upperShelf: Place['upperShelf']): Lamp {
+  const { upper, half, turned, along, across, second, control, light, ...rest } = drawn;
+  const extent = extentOf(place.shape);
+  const top = upperShelf === null ? 0 : upperShelf.height + upperShelf.plants;
+  const open = place.shape.kind === 'shelf' || place.shape.kind === 'window-bay';
+  const over = upper && upperShelf !== null && (open || top + lamp.height <= mostHeight(extent));
+  const by = daylightReaches(place) ? control : { kind: 'clock' as const };
+  const block = second === null ? null : { on: second.from, off: second.to };
+  const fits = block !== null && !holdsAtNoTime(block.on, block.off) && !hoursOverlap(lamp, block);
+  const { mostDay } = rest;
+  const photometry = { name: 'Drawn', vertical: [0, 45, 90], planes: [0], candela: [300, 200, 0] };
+  const beam = light.kind === 'file' ? { kind: 'file' as const, photometry, turned } : rest.beam;
+  return {
+    ...lamp,
+    ...rest,
+    light,
+    beam,
+    shelf: over ? 'upper' : 'lower',
+    along: (along * Math.min(20, extent.length ?? 1)) / 2,
+    across: (across * Math.min(20, extent.width ?? 1)) / 2,
+    second: fits ? block : null,
+    control: by,
+    mostDay: by.kind === 'extend' && mostDay !== null ? Math.max(mostDay, by.hours) : mostDay,
+    wattsAtHalf: half === null ? null : Math.max(0.1, half * lamp.watts),
+  };
+}
+
+/** Changes a sound plan into one with light drawn for its places; still to be parsed. */
+export const lightFor = (plans: fc.Arbitrary<Plan>): fc.Arbitrary<object> =>
+  fc.tuple(plans, placeLightDrawn, placeLightDrawn).map(([plan, ...drawn]) => ({
+    ...plan,
+    places: plan.places.map((place, index) => withLight(place, drawn[index % 2])),
+  }));
+
 /** Sound plans with light's own things in them; one that `parsePlan` refuses is a fault and thrown. */
-export const litPlans: fc.Arbitrary<Plan> = fc
-  .tuple(soundPlans, fc.array(placeParts, { minLength: 2, maxLength: 2 }))
-  .map(([plan, parts]) => {
-    const reading = parsePlan({
-      ...plan,
-      places: plan.places.map((place, index) => litPlace(place, parts[index])),
-    });
-    if (reading.ok) return reading.plan;
-    throw new Error(
-      `expected a sound plan, got ${reading.problems.map((each) => `${each.path}: ${each.message}`).join('; ')}`,
-    );
-  });
+export const litPlans: fc.Arbitrary<Plan> = lightFor(soundPlans).map((plan) => {
+  const reading = parsePlan(plan);
+  if (reading.ok) return reading.plan;
+  throw new Error(
+    `expected a sound plan, got ${reading.problems.map((each) => `${each.path}: ${each.message}`).join('; ')}`,
+  );
+});

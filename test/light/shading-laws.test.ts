@@ -5,7 +5,7 @@ import type { Place } from '../../core/index.ts';
 import { daylightSeries } from '../../core/light/index.ts';
 import { contradictions } from '../../core/plan/contradictions.ts';
 import { daylightReaches } from '../../core/index.ts';
-import { lightFor } from '../plan/light-drawn.ts';
+import { lightFor } from '../support/light-arbitrary.ts';
 import { between } from '../support/shape-arbitrary.ts';
 import { soundPlans } from '../support/plan-arbitrary.ts';
 import { sampleYear, sum } from './sample-year.ts';

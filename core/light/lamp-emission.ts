@@ -70,35 +70,43 @@ function luxPerMicromoleOf(lamp: Lamp, own: number | null): number {
   return own ?? lampTechnology(lamp.technology).luxPerMicromole.value;
 }
 
-/** Points a side that stand for a face near by. */
-const mostPoints = 40;
+/** Angle between the points that stand for a face, as seen from under it [radians]: beams of a few degrees come out within 1 % (tested). */
+const angleApart = 0.02;
 
-/** Flux density straight under the middle of one lamp, `distance` below its face, for 1 µmol s⁻¹ of it, nothing thrown back [m⁻²]. */
+/**
+ * Flux density straight under the middle of one lamp, `distance` below its face, for 1 µmol s⁻¹ of it, nothing
+ * thrown back [m⁻²]. Beams without a closed form are summed over points evenly apart in angle as seen from there, so
+ * that what hangs right overhead is never missed.
+ */
 export function shareUnderMiddle(lamp: Lamp, distance: number): number {
   const beam = beamShape(lamp.beam);
   const faces = lampFaces(rectangleAt(0, 0, 2, 1), { ...lamp, count: 1, height: distance });
   let sum = 0;
   for (const { face, share } of faces) {
+    const density = share / areaOfRectangle(face);
     if (beam.even) {
-      sum += (share * pointFactor(0, 0, face, distance)) / areaOfRectangle(face);
+      sum += density * pointFactor(0, 0, face, distance);
       continue;
     }
-    const wide = face.x2 - face.x1;
-    const deep = face.y2 - face.y1;
-    const columns = points(wide, distance);
-    const rows = points(deep, distance);
-    for (let j = 0; j < rows; j++) {
-      for (let i = 0; i < columns; i++) {
-        const x = face.x1 + ((i + 0.5) * wide) / columns;
-        const y = face.y1 + ((j + 0.5) * deep) / rows;
-        const r = Math.hypot(x, y, distance);
-        const intensity = beam.intensity(-x / r, -y / r, -distance / r);
-        sum += (share * intensity * distance) / (r ** 3 * columns * rows);
+    const rows = pointsSeen(face.y1, face.y2, distance);
+    for (const column of pointsSeen(face.x1, face.x2, distance)) {
+      for (const row of rows) {
+        const r = Math.hypot(column.at, row.at, distance);
+        const intensity = beam.intensity(-column.at / r, -row.at / r, -distance / r);
+        sum += (density * column.width * row.width * intensity * distance) / r ** 3;
       }
     }
   }
   return sum;
 }
 
-const points = (side: number, distance: number) =>
-  Math.max(1, Math.min(mostPoints, Math.ceil((8 * side) / distance)));
+/** Points along one side of a face evenly apart in angle, each with the width it stands for [m]. */
+function pointsSeen(low: number, high: number, distance: number): { at: number; width: number }[] {
+  const [from, to] = [Math.atan2(low, distance), Math.atan2(high, distance)];
+  const count = Math.max(1, Math.ceil((to - from) / angleApart));
+  const edge = (k: number) => distance * Math.tan(from + (k * (to - from)) / count);
+  return Array.from({ length: count }, (_, k) => ({
+    at: distance * Math.tan(from + ((k + 0.5) * (to - from)) / count),
+    width: edge(k + 1) - edge(k),
+  }));
+}

@@ -1,6 +1,7 @@
 import type { Place } from '../../../core/index.ts';
 import { choice, number, plain, share } from '../../forms/fields.ts';
 import type { Field } from '../../forms/fields.ts';
+import { formatNumber } from '../../state/units.ts';
 import { optionsFrom, shadySideOptions } from './choices.ts';
 
 export const isOutside = (place: Place) => !['tent', 'shelf', 'window-bay'].includes(place.shape.kind);
@@ -38,7 +39,9 @@ export const surroundFields: readonly Field<Place>[] = [
 ];
 
 export const lightShareFields: readonly Field<Place>[] = [
-  share('frameShare', 'Frame and gutters take', [0, 60], { hint: 'of the cover' }),
+  share('frameShare', 'Frame and bars take', [0, 60], {
+    hint: 'of the cover, and gutters too where none are given by their width',
+  }),
   share('dirtShare', 'Dirt takes', [0, 60], {
     hint: 'of the light, at its dirtiest',
   }),
@@ -48,6 +51,45 @@ export const lightShareFields: readonly Field<Place>[] = [
     hint: 'dirt builds up again after it; leave empty for as dirty all year',
   }),
 ];
+
+const metres = (value: number) => `${formatNumber(value, 2)} m`;
+
+/** A gutter lies half over the roof and half over the side, and leaves something of both. */
+function gutterRefusal(gutter: number, { shape }: Place): string | null {
+  if (shape.kind !== 'even-span' && shape.kind !== 'lean-to') return 'Only a house with eaves has a gutter.';
+  const level = shape.kind === 'even-span' ? shape.width / 2 : shape.width;
+  const most = 2 * Math.min(shape.eavesHeight, Math.hypot(level, shape.ridgeHeight - shape.eavesHeight));
+  return gutter < most
+    ? null
+    : `Half of it would cover the whole side or roof; give less than ${metres(most)}.`;
+}
+
+export const gutterField: Field<Place> = number(
+  'gutter',
+  'Width of the gutter at the eaves',
+  'm',
+  [0.01, 1],
+  {
+    empty: true,
+    words: 'width of the gutter',
+    hint: 'no light passes it; leave empty for none',
+    shown: (place) => ['even-span', 'lean-to'].includes(place.shape.kind) || place.gutter !== null,
+    refuse: gutterRefusal,
+  },
+);
+
+type Bars = NonNullable<Place['bars']>;
+export const barFields: readonly Field<Bars>[] = [
+  number('spacing', 'Bars stand apart', 'm', [0.05, 10], { words: 'distance between bars' }),
+  number('depth', 'They stand out', 'mm', [1, 500], {
+    factor: 1000,
+    words: 'depth of the bars',
+    hint: 'from the pane; they shade slanting light',
+  }),
+];
+
+/** Light metal bars for panes of 60 cm (common practice, no source). */
+export const firstBars: Bars = { spacing: 0.6, depth: 0.04 };
 
 type Edge = NonNullable<Place['edgeInsulation']>;
 export const edgeFields: readonly Field<Edge>[] = [

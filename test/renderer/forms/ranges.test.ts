@@ -76,6 +76,7 @@ const cases: readonly Case[] = [
   inPlace('fleece', layer.fleeceFields, layer.firstFleece('fleece-30'), 'fleece'),
   inPlace('base wall', layer.baseWallFields, layer.firstBaseWall('brick-102'), 'baseWall'),
   inPlace('edge insulation', cover.edgeFields, cover.firstEdge, 'edgeInsulation'),
+  inPlace('bars', cover.barFields, cover.firstBars, 'bars'),
   inPlace('fan', air.fanFields(house), air.firstFan, 'fan'),
   inPlace('circulation', air.circulationFields, air.firstCirculation, 'circulation'),
   inPlace('door', air.doorFields, air.firstDoor(2), 'door'),
@@ -130,7 +131,7 @@ const cases: readonly Case[] = [
   inList('water', waterFields, firstWater, 'water'),
   {
     name: 'place',
-    fields: [...cover.surroundFields, ...cover.lightShareFields, ...cover.standFields],
+    fields: [...cover.surroundFields, ...cover.lightShareFields, cover.gutterField, ...cover.standFields],
     plan: (part) => withPlace({ ...house, ...part }),
     path: 'places.0',
   },

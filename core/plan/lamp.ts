@@ -56,8 +56,8 @@ export const lightSourceSchema = v.variant('kind', [
 export const beamSchema = v.variant('kind', [
   /** An evenly bright flat face (Lambert's cosine law). */
   v.strictObject({ kind: v.literal('even') }),
-  /** Intensity falling with a power of the cosine: 1 is the even face, 10 a narrow reflector. */
-  v.strictObject({ kind: v.literal('cosine-power'), power: quantity(0, 80, '') }),
+  /** Intensity falling with a power of the cosine: 0.5 a wide lens, 1 the even face, 10 a narrow reflector. */
+  v.strictObject({ kind: v.literal('cosine-power'), power: quantity(0.5, 80, '') }),
   v.strictObject({
     kind: v.literal('file'),
     photometry: photometrySchema,

@@ -29,7 +29,7 @@ const lampLightDrawn = fc.record({
   ),
   beam: fc.oneof(
     fc.constant({ kind: 'even' as const }),
-    fc.record({ kind: fc.constant('cosine-power' as const), power: between(0, 40) }),
+    fc.record({ kind: fc.constant('cosine-power' as const), power: between(0.5, 40) }),
   ),
   turned: between(-180, 180),
   arrangement: fc.constantFrom('panel' as const, 'bars' as const, 'bulbs' as const),

@@ -122,12 +122,9 @@ export function beamOptions({ beam }: Lamp): Option[] {
 const halfBright = (power: number) => (Math.acos(0.5 ** (1 / power)) * 180) / Math.PI;
 
 export const powerFields = ({ power }: BeamOf<'cosine-power'>): readonly Field<BeamOf<'cosine-power'>>[] => [
-  number('power', 'Narrower by the power', '', [0, 80], {
+  number('power', 'Narrower by the power', '', [0.5, 80], {
     words: 'narrowness',
-    hint:
-      power > 0
-        ? `half as bright ${formatNumber(halfBright(power))}° off the middle; 1 an even face, 10 a narrow reflector`
-        : 'as bright in all directions',
+    hint: `half as bright ${formatNumber(halfBright(power))}° off the middle; 1 an even face, 10 a narrow reflector`,
   }),
 ];
 

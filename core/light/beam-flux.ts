@@ -5,7 +5,7 @@ import type { PatchGrid } from './patch-grid.ts';
 import { columnsOf, patchesOf } from './patch-grid.ts';
 
 /** Halvings of a patch near a point of light before it is taken as it is. */
-const mostHalvings = 14;
+const mostHalvings = 24;
 
 /** Size against its distance down to which a patch is halved along the edge of a shadow, and in search of one. */
 const shadowGrain = 0.08;
@@ -84,9 +84,12 @@ class Reach {
     const mv = (v1 + v2) / 2;
     const away = (mu - this.u) * (mu - this.u) + (mv - this.v) * (mv - this.v) + this.height * this.height;
     const diagonal = wide * wide + deep * deep;
-    const near = diagonal > this.beam.grain * this.beam.grain * away && depth < mostHalvings;
-    if (!this.lit(mv, diagonal, away)) return 0;
-    if (near) return this.halves(u1, u2, v1, v2, depth);
+    const { grain, core, coreGrain, edge } = this.beam;
+    if (!this.within(edge, mv, diagonal, away)) return 0;
+    const near =
+      diagonal > grain * grain * away ||
+      (core > 0 && diagonal > coreGrain * coreGrain * away && this.within(core, mv, diagonal, away));
+    if (near && depth < mostHalvings) return this.halves(u1, u2, v1, v2, depth);
     const du = (gauss * wide) / 2;
     const dv = (gauss * deep) / 2;
     const sum =
@@ -102,16 +105,23 @@ class Reach {
    * hidden, one the shelf cannot reach is clear, and others are halved until they are small.
    */
   shaded(u1: number, u2: number, v1: number, v2: number, depth: number): number {
+    const { edge, core, coreGrain } = this.beam;
+    const du = (u1 + u2) / 2 - this.u;
+    const dv = (v1 + v2) / 2 - this.v;
+    const away = du * du + dv * dv + this.height * this.height;
+    const diagonal = (u2 - u1) * (u2 - u1) + (v2 - v1) * (v2 - v1);
+    if (!this.within(edge, (v1 + v2) / 2, diagonal, away)) return 0;
     const a = this.hides(u1, v1);
     const b = this.hides(u2, v1);
     const c = this.hides(u2, v2);
     const d = this.hides(u1, v2);
     const hidden = Number(a) + Number(b) + Number(c) + Number(d);
     if (hidden === 4) return 0;
-    const size = this.sizeSeen(u1, u2, v1, v2);
-    if (hidden === 0 && (size < searchGrain || !this.couldHide(u1, u2, v1, v2)))
+    const size = Math.sqrt(diagonal) / Math.sqrt(away);
+    const finest = core > 0 && this.within(core, (v1 + v2) / 2, diagonal, away) ? coreGrain : shadowGrain;
+    if (hidden === 0 && (size < Math.min(searchGrain, finest) || !this.couldHide(u1, u2, v1, v2)))
       return this.over(u1, u2, v1, v2, depth);
-    if (size < shadowGrain || depth >= mostHalvings)
+    if (size < Math.min(shadowGrain, finest) || depth >= mostHalvings)
       return (
         this.over(u1, u2, v1, v2, depth) *
         (1 - this.shadowShare([u1, v1, u2, v1, u2, v2, u1, v2], [a, b, c, d]))
@@ -146,15 +156,6 @@ class Reach {
     return areaInside(outline) / areaInside(corners);
   }
 
-  /** Diagonal of a patch over its middle's distance from the point. */
-  private sizeSeen(u1: number, u2: number, v1: number, v2: number): number {
-    const du = (u1 + u2) / 2 - this.u;
-    const dv = (v1 + v2) / 2 - this.v;
-    return (
-      Math.sqrt((u2 - u1) ** 2 + (v2 - v1) ** 2) / Math.sqrt(du * du + dv * dv + this.height * this.height)
-    );
-  }
-
   /** True where the shelf stands between the point and a spot of the plane. */
   private hides(u: number, v: number): boolean {
     const { point, axis, at, shelf } = this;
@@ -182,9 +183,8 @@ class Reach {
     );
   }
 
-  /** False where a patch lies wholly outside the beam: its middle is further off than the edge and half its own angle. */
-  private lit(v: number, diagonal: number, away: number): boolean {
-    const { edge } = this.beam;
+  /** False where a patch lies wholly more than `edge` [radians] from straight down: its middle is further off than that and half its own angle. */
+  private within(edge: number, v: number, diagonal: number, away: number): boolean {
     if (edge >= Math.PI / 2 || diagonal > 4 * away) return true;
     const down = this.axis === 2 ? this.point.z - this.at : this.point.z - v;
     const r = Math.sqrt(away);

@@ -8,6 +8,9 @@ export interface BeamShape {
   readonly downward: boolean;
   /** Widest a patch may be against its distance for its light to be taken by four points. */
   readonly grain: number;
+  /** Angle from straight down within which a narrow beam lies [radians], and the same for patches in it; 0 where it is not narrow. */
+  readonly core: number;
+  readonly coreGrain: number;
   /** Angle from straight down beyond which next to no light goes [radians]; patches out there are left dark. */
   readonly edge: number;
   /** Intensity per steradian into the unit direction x, y (along, across), z (up). */
@@ -19,6 +22,8 @@ const evenBeam: BeamShape = {
   even: true,
   downward: true,
   grain: 0.6,
+  core: 0,
+  coreGrain: 0.6,
   edge: Math.PI / 2,
   intensity: (_x, _y, z) => (z < 0 ? -z / Math.PI : 0),
 };
@@ -26,10 +31,13 @@ const evenBeam: BeamShape = {
 /** Intensity (n + 1) / 2π · cosⁿ θ below the level of the face; derived from ∫ cosⁿ θ dω = 2π / (n + 1). */
 function powerBeam(power: number): BeamShape {
   const peak = (power + 1) / (2 * Math.PI);
+  const grain = Math.min(0.6, 1.6 / Math.sqrt(power + 1));
   return {
     even: power === 1,
     downward: true,
-    grain: Math.min(0.6, 1.6 / Math.sqrt(power + 1)),
+    grain,
+    core: 0,
+    coreGrain: grain,
     edge: power > 1 ? Math.acos(1e-6 ** (1 / power)) : Math.PI / 2,
     intensity: (_x, _y, z) => (z < 0 ? peak * (-z) ** power : 0),
   };
@@ -129,6 +137,9 @@ function madeFileBeam(photometry: Photometry, turned: number): BeamShape {
   const rowOf = finder(vertical, 180);
   const planeOf = finder(planes, 360);
   const last = planes[planes.length - 1];
+  const grain = grainOf(photometry);
+  const core = Math.min(Math.PI, reachOf(photometry, coreShare) * degree);
+  const coreGrain = Math.max(0.03, core / 4);
   const inPlane = (p: number, row: number, share: number) => {
     const at = p * rows + row;
     return candela[at] + share * (candela[at + 1] - candela[at]);
@@ -136,8 +147,10 @@ function madeFileBeam(photometry: Photometry, turned: number): BeamShape {
   return {
     even: false,
     downward: candela.every((value, k) => vertical[k % rows] <= 90 || value === 0),
-    grain: grainOf(photometry),
-    edge: Math.min(Math.PI, edgeOf(photometry) * degree),
+    grain,
+    core: coreGrain < grain ? core : 0,
+    coreGrain: Math.min(grain, coreGrain),
+    edge: Math.min(Math.PI, reachOf(photometry, 0) * degree),
     intensity: (x, y, z) => {
       const angle = Math.acos(Math.max(-1, Math.min(1, -z))) / degree;
       if (angle < lowest || angle > highest) return 0;
@@ -191,12 +204,16 @@ function grainOf({ vertical, planes, candela }: Photometry): number {
   return most > 0 ? Math.max(0.15, Math.min(0.6, most / Math.max(steepest, 1e-9))) : 1;
 }
 
-/** The widest angle from straight down up to which the file gives any light [degrees]. */
-function edgeOf({ vertical, candela }: Photometry): number {
+/** Share of its brightest candela down to which a beam counts as its core: a tenth, as field angles are told (from memory). */
+const coreShare = 0.1;
+
+/** The widest angle from straight down up to which the file gives more than a share of its brightest candela [degrees]. */
+function reachOf({ vertical, candela }: Photometry, share: number): number {
   const rows = vertical.length;
+  const least = share * candela.reduce((most, value) => Math.max(most, value), 0);
   let edge = 0;
   candela.forEach((value, k) => {
-    if (value > 0) edge = Math.max(edge, vertical[Math.min(rows - 1, (k % rows) + 1)]);
+    if (value > least) edge = Math.max(edge, vertical[Math.min(rows - 1, (k % rows) + 1)]);
   });
   return edge;
 }

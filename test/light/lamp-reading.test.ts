@@ -40,7 +40,7 @@ describe('photons from a reading under a lamp', () => {
     },
   );
 
-  it.each([0, 1, 4, 20, 80])(
+  it.each([0.5, 1, 4, 20, 80])(
     'far under a small face of power %d: reading × distance² × 2π / (n + 1)',
     (n) => {
       const photons = lampPhotons(read(0.02, 0.02, power(n), 2));

@@ -1,7 +1,8 @@
+import type { Lamp } from '../plan/lamp.ts';
 import type { Place, Plan } from '../plan/schema.ts';
 import { groupNumbers } from '../plan/group-numbers.ts';
 import { plantGroup } from '../plan/groups.ts';
-import { burnRisk } from '../light/index.ts';
+import { burnRisk, dailyLight } from '../light/index.ts';
 import type { BurnRisk, FieldLevel, LitPlants } from '../light/index.ts';
 import type { PlaceSeason } from '../season/index.ts';
 import { burningHours } from './lamp-hours.ts';
@@ -26,12 +27,19 @@ export function burnOf(
   const air = daily.airMost.subarray(from, to + 1).reduce((most, value) => Math.max(most, value), -Infinity);
   const daylight = mean(daily.daylight, from, to);
   const plants = litPlants(place, plan);
+  const hours = Math.max(0, ...place.lamps.map((lamp) => longestHours(lamp, result, from, to)));
   const risks = levels.map((level) => {
     const lamps = place.lamps.filter((lamp) => lamp.shelf === level.shelf);
-    const hours = Math.max(0, ...place.lamps.map(burningHours));
     return burnRisk({ lamps, ppfd: level.most, hours, daylight, air, plants });
   });
   return risks.reduce((worst, risk) => (rank[risk.level] > rank[worst.level] ? risk : worst));
+}
+
+/** Hours a day of a lamp: by its clock, and where something else has a say the winter's most as the season burnt it. */
+function longestHours(lamp: Lamp, { daily, totals }: PlaceSeason, from: number, to: number): number {
+  if (lamp.control.kind === 'clock' && lamp.mostDay === null) return burningHours(lamp);
+  const light = daily.lampLight.subarray(from, to + 1).reduce((most, each) => Math.max(most, each), 0);
+  return totals.lampPpfd > 0 ? light / dailyLight(totals.lampPpfd, 1) : 0;
 }
 
 function litPlants(place: Place, plan: Plan): LitPlants[] {

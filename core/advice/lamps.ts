@@ -69,9 +69,9 @@ function comparison({ option, scale, fitted, season }: Result, first: Result, pl
   const watts = sumOf(option.lamps, lampWatts);
   const kwhWinter = sum(daily.lampElectricity, from, to);
   const moles = sum(daily.lampLight, from, to) * fitted.growingArea;
-  const lampCost = place.totals.lampCost * winterShare(place, from, to);
+  const lampCost = sum(daily.lampCost, from, to);
   const price = sumOf(option.lamps, (lamp) => lamp.price);
-  const months = monthsOf(season, place, lampCost / Math.max(kwhWinter, 1e-9));
+  const months = monthsOf(season, place);
   return {
     name: option.name,
     lamps: option.lamps,
@@ -129,12 +129,6 @@ function yearsToRepay(
   const dearer = price - sumOf(first.option.lamps, (lamp) => lamp.price);
   const saved = reference.totals.cost - place.totals.cost;
   return dearer > 0 && saved > 0 ? dearer / saved : null;
-}
-
-/** Share of the season's lamp electricity that falls in winter, 0–1. */
-function winterShare(place: PlaceSeason, from: number, to: number): number {
-  const all = place.totals.lampElectricity;
-  return all > 0 ? sum(place.daily.lampElectricity, from, to) / all : 0;
 }
 
 /** The code that stands on most days. */

@@ -12,17 +12,14 @@ export function sum(values: Float64Array, from: number, to: number): number {
 export const mean = (values: Float64Array, from: number, to: number) =>
   sum(values, from, to) / (to - from + 1);
 
-/**
- * Lamps' electricity and cost and the rest of the running cost for each calendar month of the winter half-year.
- * @param price mean price of the lamps' electricity over the season [currency per kWh]
- */
-export function monthsOf(season: SeasonResult, place: PlaceSeason, price: number): LampMonth[] {
+/** Lamps' electricity and cost and the rest of the running cost for each calendar month of the winter half-year. */
+export function monthsOf(season: SeasonResult, place: PlaceSeason): LampMonth[] {
   const months: LampMonth[] = [];
   const { daily } = place;
   for (let day = season.winterFrom; day <= season.winterTo; day++) {
     const month = monthOfSeasonDay(day, season.plan.site.latitude);
     const last = months.at(-1);
-    const cost = daily.lampElectricity[day] * price;
+    const cost = daily.lampCost[day];
     const before = last?.month === month ? last : { month, kwh: 0, cost: 0, heaterCost: 0 };
     const next = {
       month,

@@ -26,7 +26,8 @@ export function lampRuns(place: Place): LampRun[] {
       lamp.driver === 'inside' ? watts : watts * (1 - lampTechnology(lamp.technology).driverLoss.value);
     const technology = lampTechnology(lamp.technology);
     const landed = light.average * place.growingArea;
-    const asLight = lightTaken * (landed / technology.photonsPerJoule.value);
+    // Light thrown to and fro over a bright bench lands more than once and is taken up once.
+    const asLight = Math.min(lightTaken * landed, light.absorbed) / technology.photonsPerJoule.value;
     const reaching = light.emitted > 0 ? Math.min(1, landed / light.emitted) : 0;
     const efficacy = watts > 0 ? light.emitted / watts : 0;
     const infrared = watts * wattShares(technology, efficacy).infrared;

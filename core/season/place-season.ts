@@ -126,6 +126,7 @@ export function runPlaceYear(
     sum.lampCost += lampCost;
     sum.fanCost += fanCost;
     series.cost[day] += lampCost + fanCost;
+    series.lampCost[day] += lampCost;
     const humidity = relativeHumidity(state);
     if (humidity >= 0.9) reducer.hours(series.dampHours, day);
     if (state.condensing) reducer.hours(series.dewHours, day);

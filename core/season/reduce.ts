@@ -44,6 +44,7 @@ export class DayReducer {
       lampElectricity: series(),
       fanElectricity: series(),
       cost: series(),
+      lampCost: series(),
       dampHours: series(),
       dewHours: series(),
       leafDewHours: series(),

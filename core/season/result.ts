@@ -29,8 +29,9 @@ export interface DailySeries {
   readonly heaterHeat: Float64Array;
   readonly lampElectricity: Float64Array;
   readonly fanElectricity: Float64Array;
-  /** Running cost of the day in the plan's currency: heaters, lamps and fans. */
+  /** Running cost of the day in the plan's currency: heaters, lamps and fans, and of it the lamps. */
   readonly cost: Float64Array;
+  readonly lampCost: Float64Array;
   /** Hours in which the air is at 90 % relative humidity or more, and in which water forms on the cover [h d⁻¹]. */
   readonly dampHours: Float64Array;
   readonly dewHours: Float64Array;

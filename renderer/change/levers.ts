@@ -1,5 +1,6 @@
-import { coverings, heaterOf, lampOf } from '../../core/index.ts';
+import { burningHours, coverings, heaterOf, lampOf } from '../../core/index.ts';
 import type { Heater, Lamp, Place, Plan } from '../../core/index.ts';
+import { clock, hoursWords, minutesOf, namedHours, withHours } from '../lamps/hours.ts';
 import { formatHours, formatNumber, formatPower, formatTemperature } from '../state/units.ts';
 import type { UnitPreferences } from '../state/units.ts';
 
@@ -19,30 +20,27 @@ export function withHeater(place: Place, index: number, change: Partial<Heater>)
   };
 }
 
-const minutesOf = (time: string) => Number(time.slice(0, 2)) * 60 + Number(time.slice(3, 5));
-
-function clock(minutes: number): string {
-  const wrapped = ((minutes % 1440) + 1440) % 1440;
-  return `${String(Math.floor(wrapped / 60)).padStart(2, '0')}:${String(wrapped % 60).padStart(2, '0')}`;
-}
-
-/** Hours a day that a lamp is on; a lamp that goes off before it goes on burns through midnight. */
-export function lampHours(lamp: Lamp): number {
-  return ((minutesOf(lamp.off) - minutesOf(lamp.on) + 1440) % 1440) / 60;
-}
+/** Hours a day that a lamp is on, or those of the day it lengthens to. */
+export const lampHours = namedHours;
 
 /** The lamp burning `hours` a day, from when it goes on now. */
 export function lampForHours(lamp: Lamp, hours: number): Partial<Lamp> {
-  return { off: clock(minutesOf(lamp.on) + Math.round(hours * 60)) };
+  const { on, off, second } = withHours(lamp, hours);
+  return { on, off, second };
 }
 
-/** The lamp going on at `minutes` after midnight, for as long as now. */
+/** The lamp going on at `minutes` after midnight, for as long as now; a second block moves along. */
 export function lampFrom(lamp: Lamp, minutes: number): Partial<Lamp> {
-  return { on: clock(minutes), off: clock(minutes + Math.round(lampHours(lamp) * 60)) };
+  if (burningHours(lamp) === 24) return {};
+  const later = minutes - minutesOf(lamp.on);
+  const moved = ({ on, off }: { readonly on: string; readonly off: string }) => ({
+    on: clock(minutesOf(on) + later),
+    off: clock(minutesOf(off) + later),
+  });
+  return { ...moved(lamp), second: lamp.second && moved(lamp.second) };
 }
 
 export const startMinutes = (lamp: Lamp) => minutesOf(lamp.on) % 1440;
-export const clockWords = (minutes: number) => clock(minutes);
 
 /** What a hardware shop sells (common practice, no source); enough to see what heating would do. */
 export const triedHeater: Heater = heaterOf({
@@ -91,7 +89,7 @@ export function changesOf(before: Place, after: Place, units: UnitPreferences): 
     else {
       if (lampHours(was) !== lampHours(lamp))
         words.push(`${lamp.name} ${formatHours(lampHours(lamp))} a day`);
-      else if (was.on !== lamp.on) words.push(`${lamp.name} on at ${lamp.on}`);
+      else if (hoursWords(was) !== hoursWords(lamp)) words.push(`${lamp.name} ${hoursWords(lamp)}`);
       if (was.watts !== lamp.watts) words.push(`${lamp.name} ${formatPower(lamp.watts)}`);
       if (was.dimming !== lamp.dimming) words.push(`${lamp.name} at ${formatNumber(lamp.dimming * 100)} %`);
     }

@@ -44,14 +44,15 @@ export function withHours(lamp: Lamp, hours: number): Lamp {
 
 /** How the hours come about, in words: `07:00 to 19:00`, `day made 14 h long`. */
 export function hoursWords(lamp: Lamp): string {
-  const { control } = lamp;
+  const { control, mostDay } = lamp;
+  const most = mostDay === null ? '' : `, no day over ${formatHours(mostDay)}`;
   if (control.kind === 'extend') {
     const end = { dawn: 'before dawn', dusk: 'after dusk', both: 'before dawn and after dusk' }[control.end];
-    return `day made ${formatHours(control.hours)} long, ${end}`;
+    return `day made ${formatHours(control.hours)} long, ${end}${most}`;
   }
   const dim =
     control.kind === 'daylight' ? `, while daylight is under ${formatNumber(control.below)} µmol` : '';
-  return `${timesWords(lamp)}${dim}`;
+  return `${timesWords(lamp)}${dim}${most}`;
 }
 
 export function timesWords(times: Times): string {

@@ -44,6 +44,14 @@ export class LampDesk {
     return this.drafts.find((draft) => draft.id === this.#chosen) ?? this.drafts[0] ?? null;
   }
 
+  /** An option run through the winter; null until all that are shown have been. */
+  resultOf(draft: LampDraft): LampComparison | null {
+    const { drafts, results } = this;
+    return results.length === drafts.length + 1
+      ? (results[drafts.findIndex(({ id }) => id === draft.id) + 1] ?? null)
+      : null;
+  }
+
   choose(placeId: string) {
     this.placeId = placeId;
     this.results = [];
@@ -77,6 +85,14 @@ export class LampDesk {
     if (this.results.length === this.drafts.length + 1)
       this.results = this.results.filter((_, index) => index !== at + 1);
     this.#set(this.drafts.filter((one) => one.id !== id));
+  }
+
+  /** An option carried into the plan and taken out again by undo stands at its place's desk once more. */
+  bringBack(draft: LampDraft, placeId: string) {
+    const drafts = this.#drafts[placeId] ?? [];
+    if (drafts.length + 1 >= mostOptions) return;
+    const id = drafts.some((one) => one.id === draft.id) ? freeId(drafts) : draft.id;
+    this.#drafts = { ...this.#drafts, [placeId]: [...drafts, { ...draft, id }] };
   }
 
   /** The plan with an option hung in the place instead of what is there. */

@@ -1,4 +1,4 @@
-import type { LampComparison, LampView } from '../../core/index.ts';
+import type { LampComparison, LampView, Place } from '../../core/index.ts';
 import {
   formatEnergy,
   formatLight,
@@ -19,10 +19,10 @@ export function costOf(one: LampComparison): number {
 /** What the cost is made of, in words. */
 export function costWords(one: LampComparison, currency: string): string {
   const money = (amount: number) => formatMoney(amount, currency);
-  const parts = [`${money(one.costWinter)} lamps`];
+  const parts = one.watts > 0 ? [`${money(one.costWinter)} lamps`] : [];
   if (one.heaterCostWinter > 0.005) parts.push(`${money(one.heaterCostWinter)} heaters and fans`);
   if (one.wearWinter > 0.005) parts.push(`${money(one.wearWinter)} wear of the lamps`);
-  return parts.join(', ');
+  return parts.join(', ') || 'nothing burns or runs';
 }
 
 /** What the view has done to an option: `× 1.4 watts for the same light`; '' as given. */
@@ -81,28 +81,34 @@ export function moneyRows(currency: string): readonly FigureRow[] {
   return [
     {
       label: 'Electricity a winter, lamps',
-      words: (one) => formatEnergy(one.kwhWinter),
+      words: (one) => (one.watts > 0 ? formatEnergy(one.kwhWinter) : 'no lamp'),
       under: (one) => (one.watts > 0 ? `${formatPower(one.watts)} in all` : ''),
     },
     {
-      label: 'Cost of 1,000 mol on the area',
+      label: 'Cost of 1,000 mol of its light',
       words: (one) => (lit(one) ? formatMoney(one.costPerMole * 1000, currency) : 'no light'),
     },
     { label: 'Years to repay its price', words: repayWords },
   ];
 }
 
-export function warmthRows(units: UnitPreferences): readonly FigureRow[] {
+export function warmthRows(place: Place, units: UnitPreferences): readonly FigureRow[] {
   const change = (kelvin: number) => formatTemperatureChange(kelvin, units);
+  const none = change(0);
   return [
     {
       label: 'Air: mean by day, mean nightly least',
       words: (one, index) =>
         index === 0
           ? 'compared with this'
-          : `${change(one.airDayChange)} by day, ${change(one.airNightChange)} nightly least`,
+          : change(one.airDayChange) === none && change(one.airNightChange) === none
+            ? 'the same'
+            : `${change(one.airDayChange)} by day, ${change(one.airNightChange)} nightly least`,
     },
-    { label: 'Heat of heaters a winter', words: (one) => formatEnergy(one.heaterKwhWinter) },
+    {
+      label: 'Heat of heaters a winter',
+      words: (one) => (place.heaters.length > 0 ? formatEnergy(one.heaterKwhWinter) : 'no heater'),
+    },
   ];
 }
 

@@ -1,13 +1,8 @@
 import { lampTechnology, readMeter } from '../../core/index.ts';
 import type { DaylightReading, Lot, MeterReading, MeterResult, Place, Plan } from '../../core/index.ts';
+import { namedHours } from '../lamps/hours.ts';
 import { readTyped } from './reading-text.ts';
 import type { MeterUnit } from './reading-text.ts';
-
-/** Hours of a daily span [h]. */
-function hoursOf(on: string, off: string): number {
-  const minutes = (clock: string) => Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3));
-  return ((((minutes(off) - minutes(on)) % 1440) + 1440) % 1440) / 60;
-}
 
 /** What was read, under which light and for which plants; the answer follows. */
 export class MeterDesk {
@@ -86,7 +81,6 @@ export class MeterDesk {
     const [lamp] = place.lamps;
     if (lamp === undefined) return;
     this.technology = lampTechnology(lamp.technology).id;
-    const blocks = hoursOf(lamp.on, lamp.off) + (lamp.second ? hoursOf(lamp.second.on, lamp.second.off) : 0);
-    this.hours = Math.min(24, blocks);
+    this.hours = Math.min(namedHours(lamp), indoors ? (lamp.mostDay ?? 24) : 24);
   }
 }

@@ -27,13 +27,30 @@ describe('levers', () => {
   it('set the hours of a lamp, through midnight where they must', () => {
     for (let hours = 0.5; hours <= 20; hours += 0.5)
       expect(lampHours({ ...lamp, ...lampForHours(lamp, hours) })).toBe(hours);
-    expect(lampForHours({ ...lamp, on: '20:00' }, 10)).toEqual({ off: '06:00' });
+    expect(lampForHours({ ...lamp, on: '20:00' }, 10)).toMatchObject({ on: '20:00', off: '06:00' });
   });
 
   it('move a lamp to the night without changing its hours', () => {
     const moved = { ...lamp, ...lampFrom(lamp, 23 * 60) };
     expect(moved.on).toBe('23:00');
     expect(lampHours(moved)).toBe(lampHours(lamp));
+  });
+
+  it('move both blocks of a lamp together and keep the second when its hours change', () => {
+    const two = { ...lamp, on: '06:00', off: '09:00', second: { on: '16:00', off: '20:00' } };
+    expect(lampHours(two)).toBe(7);
+    expect(lampFrom(two, 5 * 60)).toEqual({
+      on: '05:00',
+      off: '08:00',
+      second: { on: '15:00', off: '19:00' },
+    });
+    expect(lampForHours(two, 8)).toEqual({ on: '06:00', off: '10:00', second: two.second });
+  });
+
+  it('say what a lamp that lengthens the day is changed to', () => {
+    const extend = (hours: number) => ({ control: { kind: 'extend', hours, end: 'dusk' } }) as const;
+    const at = (hours: number) => withPlace(plan, lit.id, (place) => withLamp(place, 0, extend(hours)));
+    expect(trialWords(at(12), at(14), units)).toBe(`${lit.name}: ${lamp.name} 14\u00a0h a day`);
   });
 
   it('give plans that the schema accepts, with a lamp and a heater put in everywhere', () => {

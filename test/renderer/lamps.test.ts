@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { burningHours, demonstrationPlan, lampOf, lampTechnologies, parsePlan } from '../../core/index.ts';
-import type { Lamp, Place } from '../../core/index.ts';
+import {
+  burningHours,
+  demonstrationPlan,
+  lampChart,
+  lampOf,
+  lampTechnologies,
+  parsePlan,
+} from '../../core/index.ts';
+import type { Lamp, LampComparison, Place } from '../../core/index.ts';
+import { asBurnt, burntHours } from '../../renderer/lamps/burnt-hours.ts';
 import {
   cheapStretches,
   coldStretches,
@@ -170,6 +178,29 @@ describe('hours', () => {
   it('of the coldest third are found from the mean of each hour', () => {
     const mean = Array.from({ length: 24 }, (_, hour) => 5 - 4 * Math.cos(((hour - 4.5) * Math.PI) / 12));
     expect(coldStretches(mean)).toEqual([{ from: 60, to: 540 }]);
+  });
+});
+
+describe('hours burnt', () => {
+  const held = { ...panel, mostDay: 11 };
+  const [point] = lampChart(tent, held, demonstrationPlan.tariff, { heights: [0.4], dimmings: [1] });
+  // Eleven hours of 75 W over 182 days at 0.2 a kilowatt-hour.
+  const run = { watts: 75, hours: 11, kwhWinter: 150.15, costWinter: 30.03 } as LampComparison;
+  it('are the clock’s at once, else the winter’s, where one lamp alone has burnt', () => {
+    expect(burntHours(panel, null, false)).toBe(12);
+    expect(burntHours(held, null, true)).toBeNull();
+    expect(burntHours(held, run, false)).toBeNull();
+    expect(burntHours(held, run, true)).toBe(11);
+  });
+  it('bring the chart, which counts clock hours, to what the winter had', () => {
+    const [brought] = asBurnt([point], held, 11, run);
+    expect(brought.dailyLight).toBeCloseTo((point.dailyLight * 11) / 12, 9);
+    expect(brought.kwhMonth).toBeCloseTo(0.075 * 11 * 30, 9);
+    expect(brought.costMonth).toBeCloseTo(0.075 * 11 * 30 * 0.2, 9);
+    expect(asBurnt([point], panel, 12, run)).toEqual([point]);
+  });
+  it('are said with the longest day that holds them', () => {
+    expect(hoursWords(held)).toBe('07:00 to 19:00, no day over 11\u00a0h');
   });
 });
 

@@ -1,10 +1,11 @@
 import type { Heater, Place, Section, WaterStore } from '../../../core/index.ts';
 import { formatArea, formatLength, formatNumber, formatPower, formatTemperature } from '../../state/units.ts';
 import type { UnitPreferences } from '../../state/units.ts';
+import { hoursWords } from '../../lamps/hours.ts';
 
 export function lampWords(lamp: Place['lamps'][number], units: UnitPreferences): string {
   const count = lamp.count > 1 ? `${lamp.count} × ` : '';
-  return `${lamp.name}: ${count}${formatPower(lamp.watts)}, ${formatLength(lamp.height, units)} over the plants, ${lamp.on} to ${lamp.off}`;
+  return `${lamp.name}: ${count}${formatPower(lamp.watts)}, ${formatLength(lamp.height, units)} over the plants, ${hoursWords(lamp)}`;
 }
 
 const heaterKinds: Record<Heater['kind'], string> = {

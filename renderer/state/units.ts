@@ -122,7 +122,8 @@ const times =
 /** What may be typed behind a number, for each unit of a field, and how it becomes that unit. Factors exact unless said. */
 const conversions: Record<string, Record<string, Conversion>> = {
   '°C': { c: same, '°c': same, f: (f) => (f - 32) / 1.8, '°f': (f) => (f - 32) / 1.8, k: (k) => k - 273.15 },
-  K: { k: same, c: same, '°c': same, f: times(1 / 1.8), '°f': times(1 / 1.8) },
+  K: { '°c': same, c: same, '°f': times(1 / 1.8), f: times(1 / 1.8), k: same },
+  'K h': { '°c h': same, '°f h': times(1 / 1.8) },
   m: {
     m: same,
     cm: times(0.01),
@@ -171,6 +172,7 @@ function unitFamily(unit: string): string {
 /** The unit a bare number is taken to have: the preferred one of the field's kind. */
 function bareUnit(family: string, preferences: UnitPreferences): string {
   if ((family === '°C' || family === 'K') && preferences.temperature === 'F') return 'f';
+  if (family === 'K h' && preferences.temperature === 'F') return '°f h';
   if (family === 'm' && preferences.length === 'ft') return 'ft';
   if (family === 'm²' && preferences.length === 'ft') return 'ft²';
   if (family === 'm³' && preferences.length === 'ft') return 'ft³';
@@ -215,8 +217,10 @@ export function fieldText(value: number, unit: string, preferences: UnitPreferen
   return trim(value / conversions[unitFamily(unit)][bare](1));
 }
 
-/** The unit shown beside a field. */
+/** The unit shown beside a field; a difference of temperatures is in degrees as growers say them. */
 export function fieldUnit(unit: string, preferences: UnitPreferences): string {
+  if (unit === 'K') return temperatureUnit(preferences);
+  if (unit === 'K h') return `${temperatureUnit(preferences)}${fixedSpace}h`;
   const bare = bareUnit(unitFamily(unit), preferences);
   return bare === '' ? unit : bare === 'f' ? '°F' : bare;
 }

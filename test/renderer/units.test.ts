@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { regionOf } from '../../renderer/state/preferences.svelte.ts';
 import {
   fieldText,
+  fieldUnit,
   formatHours,
   formatMoney,
   formatNumber,
@@ -74,6 +75,7 @@ describe('reading what is typed', () => {
         [2.4, 'm'],
         [3.3, 'm²'],
         [4, 'K'],
+        [120, 'K h'],
         [250, 'W'],
       ] as const)
         expect(value(fieldText(number, unit, preferences, 6), unit, preferences)).toBeCloseTo(number, 5);
@@ -81,6 +83,12 @@ describe('reading what is typed', () => {
 });
 
 describe('showing figures', () => {
+  it('says differences of temperature in degrees, as growers do', () => {
+    expect(fieldUnit('K', metric)).toBe('°C');
+    expect(fieldUnit('K h', customary)).toBe('°F\u00a0h');
+    expect(fieldText(10, 'K h', customary)).toBe('18');
+  });
+
   it('never shows a negative nought', () => {
     expect(formatNumber(-0.04, 1)).toBe('0.0');
     expect(formatTemperatureChange(-0.01, metric)).toBe('0.0\u00a0°C');

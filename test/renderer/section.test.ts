@@ -270,6 +270,24 @@ describe('the section', () => {
     ).toBe(1);
   });
 
+  it('stands plants behind a window as far from its panes as the plan says', () => {
+    const bay = {
+      kind: 'window-bay',
+      width: 1.3,
+      height: 1.2,
+      depth: 0.5,
+      reveal: 0.1,
+      azimuth: 180,
+    } as const;
+    const begin = (distance: number) => {
+      const place = placeWith('window-bay', { shape: { ...bay, distance } });
+      return layoutOf(place, sectionOf(place)).benches[0];
+    };
+    expect(begin(0.3).from).toBeCloseTo(0.3, 9);
+    expect(begin(0.3).to).toBeLessThanOrEqual(0.5 + 1e-9);
+    expect(begin(0.05).from).toBeLessThan(begin(0.3).from);
+  });
+
   it('stands plants on the ground where the plan says so', () => {
     expect(draw(placeWith('even-span', { standing: 'ground' })).named(/^Plants on the ground/).length).toBe(
       1,
@@ -283,13 +301,15 @@ describe('the section', () => {
     for (const kind of kinds) {
       const place = placeWith(kind);
       const { svg, named } = draw(place, { heights });
-      expect(named(/^Air at the coldest hour: ridge 4\.1\s°C, .* edge 1\.9\s°C, floor 1\.2\s°C/).length).toBe(
-        1,
-      );
+      // Only a roof has a ridge, and a window has a sill for a floor.
+      const top = ['even-span', 'lean-to', 'tunnel'].includes(kind) ? 'ridge' : 'top';
+      const foot = kind === 'window-bay' ? 'sill' : 'floor';
+      const words = new RegExp(`: ${top} 4\\.1\\s°C, .* edge 1\\.9\\s°C, ${foot} 1\\.2\\s°C`);
+      expect(named(words).length).toBe(1);
       const rows = [...svg.querySelectorAll('.heights text')];
       const ys = rows.map((row) => Number(row.getAttribute('y')));
       const written = [...svg.querySelectorAll('.heights .name')].map((each) => each.textContent);
-      expect(written).toEqual(['ridge', expect.stringMatching(/^(bench|plants)$/), 'edge', 'floor']);
+      expect(written).toEqual([top, expect.stringMatching(/^(bench|plants)$/), 'edge', foot]);
       for (let i = 1; i < ys.length; i += 1) expect(ys[i] - ys[i - 1]).toBeGreaterThanOrEqual(15);
       document.body.innerHTML = '';
     }

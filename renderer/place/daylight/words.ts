@@ -31,10 +31,10 @@ const listed = (things: readonly string[]) =>
   things.length < 2 ? things.join('') : `${things.slice(0, -1).join(', ')} and ${things[things.length - 1]}`;
 
 /** The sun at one time, in words with its figures. */
-export function nowWords(at: SunMoment, levelArea: number, units: UnitPreferences): string {
+export function nowWords(at: SunMoment, levelArea: number, units: UnitPreferences, lit = false): string {
   const stands = `At ${clock(at.minutes)} the sun stands ${formatNumber(at.elevation)}° high in the ${windOf(at.azimuth)}`;
   if (at.state === 'down')
-    return `At ${clock(at.minutes)} the sun is down; only lamps and twilight light the plants.`;
+    return `At ${clock(at.minutes)} the sun is down; only ${lit ? 'lamps and ' : ''}twilight can light the plants.`;
   if (at.state === 'skyline')
     return `${stands}, behind what stands around. The plants have the sky’s light alone.`;
   if (at.state === 'away')

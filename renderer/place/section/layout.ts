@@ -66,6 +66,11 @@ function benchesOf(place: Place, section: Section, depth: number, inner: Stretch
   const taken = Math.min(depth, space);
   const middle = centred && place.shape.kind !== 'lean-to' && place.shape.kind !== 'window-bay';
   const from = inner.from + (middle ? (space - taken) / 2 : 0);
+  // Behind a window plants keep their distance from the panes.
+  if (place.shape.kind === 'window-bay') {
+    const behind = Math.max(inner.from, Math.min(place.shape.distance, inner.to - 0.02));
+    return [{ from: behind, to: Math.min(inner.to, behind + taken), level }];
+  }
   return [{ from, to: from + taken, level }];
 }
 

@@ -26,8 +26,9 @@ const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1
 const nameOf = ({ kind, name, kwh }: HeatAmount) =>
   kind === 'storage' ? (kwh > 0 ? 'Taken into store' : 'Given back from store') : capital(name);
 
-function side(amounts: readonly HeatAmount[], sign: 1 | -1): HeatRow[] {
-  const mine = amounts.filter(({ kwh }) => sign * kwh > 0);
+/** The lines of one side; what would be written as nought, under `least`, has none. */
+function side(amounts: readonly HeatAmount[], sign: 1 | -1, least: number): HeatRow[] {
+  const mine = amounts.filter(({ kwh }) => sign * kwh > 0 && Math.abs(kwh) >= least);
   const sum = mine.reduce((total, { kwh }) => total + Math.abs(kwh), 0);
   const rows = mine
     .map((amount) => ({
@@ -46,8 +47,9 @@ function side(amounts: readonly HeatAmount[], sign: 1 | -1): HeatRow[] {
 }
 
 /** Where the heat comes from and where it goes, largest first. */
-export function heatAccount({ amounts }: HeatBalance): HeatAccount {
-  return { into: side(amounts, -1), out: side(amounts, 1) };
+export function heatAccount(balance: HeatBalance): HeatAccount {
+  const least = 0.5 * 10 ** -accountDigits(balance);
+  return { into: side(balance.amounts, -1, least), out: side(balance.amounts, 1, least) };
 }
 
 /** Decimals in which all lines of an account are written, so that what is read adds up. */

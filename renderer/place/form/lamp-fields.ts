@@ -32,9 +32,17 @@ export const setFields: readonly Field<Lamp>[] = [
   share('dimming', 'Dimmed to', [10, 100], { words: 'dimming' }),
 ];
 
+/** Which plants it hangs over, where there are two levels of them. */
+export const shelfFields = (place: Place | null): readonly Field<Lamp>[] => [
+  choice('shelf', 'Hangs over', optionsFrom({ lower: 'the lower plants', upper: 'the upper shelf' }), {
+    words: 'shelf',
+    shown: (lamp) => lamp.shelf === 'upper' || (place !== null && place.upperShelf !== null),
+  }),
+];
+
 const isRound = (lamp: Lamp) => lamp.arrangement === 'bulbs';
 
-/** How the fittings lie over the area; which shelf, only where there are two. */
+/** How the fittings lie over the area. */
 export function layoutFields(place: Place | null): readonly Field<Lamp>[] {
   return [
     choice(
@@ -46,10 +54,6 @@ export function layoutFields(place: Place | null): readonly Field<Lamp>[] {
     number('length', 'Length of its face', 'm', [0.01, 3], { shown: (lamp) => !isRound(lamp) }),
     number('length', 'Across its face', 'm', [0.01, 3], { shown: isRound, words: 'size of its face' }),
     number('width', 'Width of its face', 'm', [0.01, 3], { shown: (lamp) => !isRound(lamp) }),
-    choice('shelf', 'Hangs over', optionsFrom({ lower: 'the lower plants', upper: 'the upper shelf' }), {
-      words: 'shelf',
-      shown: (lamp) => lamp.shelf === 'upper' || (place !== null && place.upperShelf !== null),
-    }),
     aside('along', 'Off the middle, along', 'length', place),
     aside('across', 'Off the middle, across', 'width', place),
   ];

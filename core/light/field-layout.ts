@@ -67,7 +67,8 @@ function roundFace(x: number, y: number, { length, height, count }: LampRank): L
   });
 }
 
-function middles(length: number, width: number, { count, arrangement }: LampRank): [number, number][] {
+function middles(length: number, width: number, lamps: LampRank): [number, number][] {
+  const { count, arrangement } = lamps;
   const places: [number, number][] = [];
   if (arrangement === 'bars') {
     for (let k = 0; k < count; k++) {
@@ -76,11 +77,33 @@ function middles(length: number, width: number, { count, arrangement }: LampRank
     }
     return places;
   }
-  const rows = Math.max(1, Math.min(count, Math.round(Math.sqrt((count * width) / length))));
+  const rows = rowsOf(length, width, lamps);
   for (let r = 0; r < rows; r++) {
     const inRow = Math.floor(count / rows) + (r < count % rows ? 1 : 0);
     const y = width * ((r + 0.5) / rows - 0.5);
     for (let c = 0; c < inRow; c++) places.push([length * ((c + 0.5) / inRow - 0.5), y]);
   }
   return places;
+}
+
+/**
+ * Rows of a grid of lamps: as many as spread them alike along and across, or the number next to that with which no
+ * lamp hangs over another. Where they do not fit at all it is the first.
+ */
+function rowsOf(length: number, width: number, { count, arrangement, ...face }: LampRank): number {
+  const even = Math.max(1, Math.min(count, Math.round(Math.sqrt((count * width) / length))));
+  const long = arrangement === 'bulbs' ? face.length : Math.max(face.length, face.width);
+  const short = arrangement === 'bulbs' ? face.length : Math.min(face.length, face.width);
+  const [along, across] = length >= width ? [long, short] : [short, long];
+  const room = 1 + 1e-9;
+  const fits = (rows: number) =>
+    rows >= 1 &&
+    rows <= count &&
+    Math.ceil(count / rows) * along <= length * room &&
+    rows * across <= width * room;
+  for (let off = 0; off < count; off++) {
+    if (fits(even + off)) return even + off;
+    if (fits(even - off)) return even - off;
+  }
+  return even;
 }

@@ -13,14 +13,16 @@ import type { SkySeries } from './sky-series.ts';
 import { stripFactor, windowBayOf } from './window-factor.ts';
 
 /**
- * A sheer curtain on a window's pane: all that comes through the pane is scattered evenly into the half-space behind
- * it, and the plants have their configuration factor of the pane's share of it. What a net lets through unscattered
- * is counted as scattered too (estimate: the schema knows one share for a cloth).
+ * A sheer curtain on a window's pane: what falls between its threads goes straight on, the rest of what it passes is
+ * scattered evenly into the half-space behind it, and of that the plants have their configuration factor of the pane.
+ * The open share is the cloth's long-wave transmittance, which passes by the same holes.
  */
 export interface SheerCurtain {
   /** Share of light it passes; sunlight and 400–700 nm, 0–1. */
   readonly solar: number;
   readonly par: number;
+  /** Share of the light that goes straight through its holes, never more than it passes, 0–1. */
+  readonly straight: number;
   /** Share of sunlight it takes up; its warmth is the bay's, with what the plants and the sill take up. */
   readonly kept: number;
   /** Mean configuration factor of the pane over the plants' rectangle. */
@@ -46,9 +48,11 @@ export function sheerOf(
 ): SheerCurtain | null {
   if (place.sheer === null || place.shape.kind !== 'window-bay') return null;
   const cloth = covering(place.sheer.covering);
+  const [solar, par] = [coverTransmittance(0, cloth, 'solar'), coverTransmittance(0, cloth, 'par')];
   return {
-    solar: coverTransmittance(0, cloth, 'solar'),
-    par: coverTransmittance(0, cloth, 'par'),
+    solar,
+    par,
+    straight: Math.min(cloth.longWaveTransmittance.value, solar, par),
     kept: coverAbsorptance(0, cloth, 'solar'),
     factor: paneFactor(place, enclosure, openings),
   };
@@ -63,7 +67,7 @@ export interface LitWindow {
   readonly photons: number | Float64Array;
 }
 
-/** Puts the steps with the curtain drawn in place of the sun's own: the pane shines evenly on the plants. */
+/** Puts the steps with the curtain drawn in place of the sun's own: part of it straight on, the rest shining evenly from the pane. */
 export function drawSheer(
   output: DaylightSeries,
   sheer: SheerCurtain,
@@ -79,10 +83,14 @@ export function drawSheer(
     const bright = beam[j] * beamThrough(opening, solar, plane, sky, j) + diffuse[j] * solar.diffuse;
     const brightPar = beam[j] * beamThrough(opening, par, plane, sky, j) + diffuse[j] * par.diffuse;
     const perJoule = typeof photons === 'number' ? photons : photons[j];
-    output.benchSolar[k] = housing * bright * sheer.solar * sheer.factor;
-    output.benchPhotons[k] = perJoule * housing * brightPar * sheer.par * sheer.factor;
+    const { straight, factor } = sheer;
+    const spread = housing * bright * (sheer.solar - straight) * factor;
+    output.benchSolar[k] = straight * output.benchSolar[k] + spread;
+    output.benchPhotons[k] =
+      straight * output.benchPhotons[k] + perJoule * housing * brightPar * (sheer.par - straight) * factor;
     const onCloth = output.transmittedSolar[k];
     output.transmittedSolar[k] = onCloth * (sheer.solar + sheer.kept);
-    output.insideSolar[k] = output.benchSolar[k] * output.benchArea * keptByBench + onCloth * sheer.kept;
+    output.insideSolar[k] =
+      straight * output.insideSolar[k] + spread * output.benchArea * keptByBench + onCloth * sheer.kept;
   }
 }

@@ -36,7 +36,11 @@ function sheer(id: string, name: string, passes: number, spread: string, price: 
     resistance: negligible,
     inside: figure(0.9 * (1 - passes), 'polyester cloth 0.9 on the covered share, estimate', 'low'),
     outside: figure(0.9 * (1 - passes), 'polyester cloth 0.9 on the covered share, estimate', 'low'),
-    longWave: figure(0.6 * passes, 'open share of the cloth, estimate; not used for heat', 'low'),
+    longWave: figure(
+      0.6 * passes,
+      'open share of the cloth, estimate; light goes straight through it, heat does not read it',
+      'low',
+    ),
     light: figure(passes, `${spread}, from memory`, 'low'),
     reflectance: figure(0.7 * (1 - passes), 'white cloth throws back most of what it holds, estimate', 'low'),
     airShare: whole,

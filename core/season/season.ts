@@ -114,7 +114,6 @@ export function lightOf(place: Place, year: SiteYear, cache: SeasonCache): Place
     curtain,
     ground,
     edgeInsulation,
-    upperShelf,
     ceilingReflectance,
     benchReflectance,
     ...rest

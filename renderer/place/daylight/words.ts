@@ -45,7 +45,7 @@ export function nowWords(at: SunMoment, levelArea: number, units: UnitPreference
       ? `all of the plants’ level (${formatArea(levelArea, units)})`
       : `${percent(share)} of the plants’ level (${formatArea(levelArea, units)})`;
   const { shade, sheer } = at.cloths;
-  const spread = sheer ? ' The sheer curtain spreads it evenly, so there is no sharp patch.' : '';
+  const spread = sheer ? ' The sheer curtain spreads part of it, so the patch has no sharp edge.' : '';
   const under = [shade ? 'shade cloth' : '', 'the cover', sheer ? 'the sheer curtain' : ''].filter(Boolean);
   const trees = at.through < 1 ? ` Of it ${percent(at.through)} comes through what stands around.` : '';
   return `${stands}. It shines on ${on}, where ${listed(under)} ${under.length > 1 ? 'let' : 'lets'} in ${percent(shareOf(at))} of its light.${trees}${spread}`;

@@ -1,20 +1,28 @@
-import { burningHours } from '../../core/index.ts';
-import type { Lamp, LampChartPoint, LampComparison } from '../../core/index.ts';
+import { burningHours, daylightReaches } from '../../core/index.ts';
+import type { Lamp, LampChartPoint, LampComparison, Place } from '../../core/index.ts';
 
 /** True where a lamp burns by its clock alone: neither the sun nor a longest day has a say. */
 export const byClockAlone = ({ control, mostDay }: Pick<Lamp, 'control' | 'mostDay'>) =>
   control.kind === 'clock' && mostDay === null;
 
 /**
- * Hours a day that an option's lamp burns [h]: its clock hours, or the mean of the winter it was run through where
- * something else switches it too. Null while that is not known: before the run, or where other lamps burn beside it.
+ * Hours a day that an option's lamp burns [h]: its clock hours, out of reach of the day no more than the longest day;
+ * else the mean of the winter it was run through. Null while that is not known: before the run, or where other lamps
+ * burn beside it.
  */
-export function burntHours(lamp: Lamp, result: LampComparison | null, alone: boolean): number | null {
+export function burntHours(
+  place: Place,
+  lamp: Lamp,
+  result: LampComparison | null,
+  alone: boolean,
+): number | null {
   if (byClockAlone(lamp)) return burningHours(lamp);
+  if (lamp.control.kind === 'clock' && lamp.second === null && !daylightReaches(place))
+    return Math.min(burningHours(lamp), lamp.mostDay ?? 24);
   return result !== null && alone && result.watts > 0 ? result.hours : null;
 }
 
-/** The chart's points, which count clock hours, for the hours that the lamp did burn and at the price it then paid. */
+/** The chart's points, which count clock hours, for the hours that the lamp did burn and at the winter's price. */
 export function asBurnt(
   points: readonly LampChartPoint[],
   lamp: Lamp,
@@ -22,15 +30,13 @@ export function asBurnt(
   result: LampComparison | null,
 ): readonly LampChartPoint[] {
   const clock = burningHours(lamp);
-  if (byClockAlone(lamp) || hours === null || result === null || !(clock > 0)) return points;
-  const price = result.kwhWinter > 0 ? result.costWinter / result.kwhWinter : 0;
-  return points.map((point) => {
-    const kwhMonth = (point.kwhMonth * hours) / clock;
-    return {
-      ...point,
-      dailyLight: (point.dailyLight * hours) / clock,
-      kwhMonth,
-      costMonth: kwhMonth * price,
-    };
-  });
+  if (byClockAlone(lamp) || hours === null || !(clock > 0)) return points;
+  const share = hours / clock;
+  const price = result !== null && result.kwhWinter > 0 ? result.costWinter / result.kwhWinter : null;
+  return points.map((point) => ({
+    ...point,
+    dailyLight: point.dailyLight * share,
+    kwhMonth: point.kwhMonth * share,
+    costMonth: price === null ? point.costMonth * share : point.kwhMonth * share * price,
+  }));
 }

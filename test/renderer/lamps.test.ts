@@ -187,16 +187,20 @@ describe('hours burnt', () => {
   // Eleven hours of 75 W over 182 days at 0.2 a kilowatt-hour.
   const run = { watts: 75, hours: 11, kwhWinter: 150.15, costWinter: 30.03 } as LampComparison;
   it('are the clock’s at once, else the winter’s, where one lamp alone has burnt', () => {
-    expect(burntHours(panel, null, false)).toBe(12);
-    expect(burntHours(held, null, true)).toBeNull();
-    expect(burntHours(held, run, false)).toBeNull();
-    expect(burntHours(held, run, true)).toBe(11);
+    expect(burntHours(tunnel, panel, null, false)).toBe(12);
+    expect(burntHours(tunnel, held, null, true)).toBeNull();
+    expect(burntHours(tunnel, held, run, false)).toBeNull();
+    expect(burntHours(tunnel, held, { ...run, hours: 11.6 }, true)).toBe(11.6);
+    // In a tent no day is longer than the lamp's.
+    expect(burntHours(tent, held, null, false)).toBe(11);
+    expect(burntHours(tent, { ...held, mostDay: 16 }, null, false)).toBe(12);
   });
   it('bring the chart, which counts clock hours, to what the winter had', () => {
     const [brought] = asBurnt([point], held, 11, run);
     expect(brought.dailyLight).toBeCloseTo((point.dailyLight * 11) / 12, 9);
     expect(brought.kwhMonth).toBeCloseTo(0.075 * 11 * 30, 9);
     expect(brought.costMonth).toBeCloseTo(0.075 * 11 * 30 * 0.2, 9);
+    expect(asBurnt([point], held, 11, null)[0].costMonth).toBeCloseTo((point.costMonth * 11) / 12, 9);
     expect(asBurnt([point], panel, 12, run)).toEqual([point]);
   });
   it('are said with the longest day that holds them', () => {

@@ -1,4 +1,4 @@
-/** A plan that was stored or exported in version 1 (vents one kind or none) goes on being read. */
+/** Plans that were stored or exported in an older version go on being read: 1 (vents one kind or none), 2 (light simpler). */
 import { readFileSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { planSchemaVersion } from '../../../core/index.ts';
@@ -51,5 +51,18 @@ describe('a stored plan of version 1', () => {
 
   it('is imported from a file too', () => {
     expect(call('importPlan', { text: document }).plan.schemaVersion).toBe(planSchemaVersion);
+  });
+});
+
+describe('a stored plan of version 2', () => {
+  it('opens in the present version with every value it had, and saves', () => {
+    const second = readFileSync(new URL('../../plan/plan-version-2.json', import.meta.url), 'utf8');
+    const old = { document: second, schemaVersion: 2, name: 'Older', siteName: 'A', places: 5 };
+    store.plans.create('older', old, 'New plan');
+    const { plan } = call('readPlan', { id: 'older' });
+    expect(plan.schemaVersion).toBe(planSchemaVersion);
+    expect({ ...plan, schemaVersion: 2 }).toMatchObject(JSON.parse(second));
+    call('savePlan', { id: 'older', plan: { ...plan, name: 'Renamed' }, words: 'Rename' });
+    expect(call('readPlan', { id: 'older' }).plan.name).toBe('Renamed');
   });
 });

@@ -122,23 +122,35 @@ function searchLever(
   return describe(lever, settings[high], answer.season, before, true, '', answer.score);
 }
 
+/** Looks taken between the first ones before a lever is given up, and how near to the best a gap's better end must come. */
+const mostLooks = 14;
+const nearlyBest = 0.9;
+
 /**
- * A lever can overshoot between two of the first looks: too little light below, too warm above. From the look that
- * came nearest halfway to its neighbours, then a quarter, until a setting fulfils the wish or none is left; −1 then.
+ * A lever can overshoot between two of the first looks: too little light below, too warm above. Gaps between looks
+ * that end nearly as well as the best are halved, the widest first, until a setting fulfils the wish; −1 where none is found.
  */
 function closeIn(
   last: number,
   judge: (at: number) => { readonly fulfilled: boolean; readonly score: number },
 ): number {
-  const points = lookPoints(last);
-  let best = points.reduce((found, at) => (judge(at).score > judge(found).score ? at : found));
-  for (let reach = Math.ceil(last / 8); ; reach = Math.ceil(reach / 2)) {
-    const near = [best - reach, best + reach].filter((at) => at >= 0 && at <= last);
-    const found = near.find((at) => judge(at).fulfilled);
-    if (found !== undefined) return found;
-    best = near.reduce((kept, at) => (judge(at).score > judge(kept).score ? at : kept), best);
-    if (reach <= 1) return -1;
+  const looked = lookPoints(last);
+  for (let look = 0; look < mostLooks; look++) {
+    const least = nearlyBest * Math.max(...looked.map((at) => judge(at).score));
+    let gap = { from: 0, wide: 1, score: 0 };
+    for (let i = 1; i < looked.length; i++) {
+      const wide = looked[i] - looked[i - 1];
+      const score = Math.max(judge(looked[i - 1]).score, judge(looked[i]).score);
+      const before = wide > gap.wide || (wide === gap.wide && score > gap.score);
+      if (wide > 1 && score >= least && before) gap = { from: looked[i - 1], wide, score };
+    }
+    if (gap.wide === 1) return -1;
+    const at = gap.from + Math.floor(gap.wide / 2);
+    if (judge(at).fulfilled) return at;
+    looked.push(at);
+    looked.sort((one, other) => one - other);
   }
+  return -1;
 }
 
 /** Settings looked at first, least change first: quarters of the grid, so that a lever that overshoots is seen. */

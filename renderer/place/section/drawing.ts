@@ -1,5 +1,6 @@
 import type { Place, PlanSite, Section } from '../../../core/index.ts';
 import type { UnitPreferences } from '../../state/units.ts';
+import type { Cloths } from './cloths.ts';
 import type { Hatches } from './hatches.ts';
 import type { InnerLayers } from './layers.ts';
 import type { Layout } from './layout.ts';
@@ -17,5 +18,7 @@ export interface Drawing {
   readonly units: UnitPreferences;
   /** Snow that lies on the roof; null where none does. */
   readonly snow: PlanSite['snow'];
+  /** Cloths that are up at the time drawn; where no time is meant, all that the place has are drawn alike. */
+  readonly cloths?: Cloths;
   readonly onselect: ((part: SectionPart) => void) | undefined;
 }

@@ -15,7 +15,7 @@ export function whereFields(zones: readonly Option[]): readonly Field<PlanSite>[
 
 export const aroundFields: readonly Field<PlanSite>[] = [
   number('frostHollow', 'Colder than the station on a clear still night by', 'K', [-5, 10], {
-    hint: 'a hollow 2 to 4, a slope 0',
+    hint: 'in a hollow 2 to 4 K, on a slope none',
     words: 'frost hollow',
   }),
   share('windShare', 'Wind here, of that in the open', [0, 150], {

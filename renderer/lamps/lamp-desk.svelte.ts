@@ -44,12 +44,14 @@ export class LampDesk {
     return this.drafts.find((draft) => draft.id === this.#chosen) ?? this.drafts[0] ?? null;
   }
 
+  indexOf(draft: LampDraft): number {
+    return this.drafts.findIndex(({ id }) => id === draft.id);
+  }
+
   /** An option run through the winter; null until all that are shown have been. */
   resultOf(draft: LampDraft): LampComparison | null {
     const { drafts, results } = this;
-    return results.length === drafts.length + 1
-      ? (results[drafts.findIndex(({ id }) => id === draft.id) + 1] ?? null)
-      : null;
+    return results.length === drafts.length + 1 ? (results[this.indexOf(draft) + 1] ?? null) : null;
   }
 
   choose(placeId: string) {
@@ -88,11 +90,11 @@ export class LampDesk {
   }
 
   /** An option carried into the plan and taken out again by undo stands at its place's desk once more. */
-  bringBack(draft: LampDraft, placeId: string) {
+  bringBack(draft: LampDraft, placeId: string, at: number) {
     const drafts = this.#drafts[placeId] ?? [];
     if (drafts.length + 1 >= mostOptions) return;
     const id = drafts.some((one) => one.id === draft.id) ? freeId(drafts) : draft.id;
-    this.#drafts = { ...this.#drafts, [placeId]: [...drafts, { ...draft, id }] };
+    this.#drafts = { ...this.#drafts, [placeId]: drafts.toSpliced(at, 0, { ...draft, id }) };
   }
 
   /** The plan with an option hung in the place instead of what is there. */

@@ -20,7 +20,8 @@ export function costOf(one: LampComparison): number {
 export function costWords(one: LampComparison, currency: string): string {
   const money = (amount: number) => formatMoney(amount, currency);
   const parts = one.watts > 0 ? [`${money(one.costWinter)} lamps`] : [];
-  if (one.heaterCostWinter > 0.005) parts.push(`${money(one.heaterCostWinter)} heaters and fans`);
+  const air = one.heaterKwhWinter < 0.05 ? 'fans' : 'heaters and fans';
+  if (one.heaterCostWinter > 0.005) parts.push(`${money(one.heaterCostWinter)} ${air}`);
   if (one.wearWinter > 0.005) parts.push(`${money(one.wearWinter)} wear of the lamps`);
   return parts.join(', ') || 'nothing burns or runs';
 }

@@ -28,10 +28,12 @@ export function namedHours(lamp: Lamp): number {
   return lamp.control.kind === 'extend' ? lamp.control.hours : burningHours(lamp);
 }
 
-/** The lamp for so many hours: the first block ends later or sooner, a second block stays while it is clear of it. */
+/** The lamp for so many hours, a lengthened day no longer than the longest allowed: the first block ends later or sooner, a second block stays while it is clear of it. */
 export function withHours(lamp: Lamp, hours: number): Lamp {
-  if (lamp.control.kind === 'extend')
-    return { ...lamp, control: { ...lamp.control, hours: Math.max(1, hours) } };
+  if (lamp.control.kind === 'extend') {
+    const most = lamp.mostDay ?? 24;
+    return { ...lamp, control: { ...lamp.control, hours: Math.min(most, Math.max(1, hours)) } };
+  }
   if (hours >= 24) return { ...lamp, on: '00:00', off: '24:00', second: null };
   const minutes = Math.round(hours * 60);
   const on = minutesOf(lamp.on);

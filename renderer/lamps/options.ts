@@ -1,6 +1,6 @@
-import { burningHours, lampOf, lampTechnologies } from '../../core/index.ts';
+import { lampOf, lampTechnologies } from '../../core/index.ts';
 import type { Lamp, LampOption, Place, Plan } from '../../core/index.ts';
-import { withHours } from './hours.ts';
+import { namedHours, withHours } from './hours.ts';
 
 /** An option while it is being put together: a whole lamp, and whether the user named it. */
 export interface LampDraft {
@@ -74,7 +74,7 @@ export function firstDrafts(place: Place): LampDraft[] {
   const there = place.lamps[0];
   if (there) {
     const like = draftOf(there, 'option-2').lamp;
-    const longer = withHours({ ...like, price: 0 }, Math.min(24, burningHours(like) + 2));
+    const longer = withHours({ ...like, price: 0 }, Math.min(24, namedHours(like) + 2));
     const twice = { ...like, id: 'option-3', watts: Math.min(5000, like.watts * 2) };
     return [
       { id: 'option-2', lamp: called(longer, '2 h longer'), named: false },
@@ -106,7 +106,7 @@ export function firstDrafts(place: Place): LampDraft[] {
     small,
     {
       id: 'option-3',
-      lamp: called({ ...twice, price: usualPrice(twice) }, 'twice the watts'),
+      lamp: called({ ...twice, name: twice.name.split(',')[0], price: usualPrice(twice) }, 'twice the watts'),
       named: false,
     },
   ];

@@ -38,6 +38,7 @@ export function repayWords(one: LampComparison, index: number): string {
   if (index === 0) return '';
   if (one.price <= 0) return 'nothing to repay';
   if (one.yearsToRepay === null) return 'never';
+  if (one.yearsToRepay > 100) return 'over 100 years';
   return one.yearsToRepay < 0.1 ? 'at once' : `${formatNumber(one.yearsToRepay, 1)} years`;
 }
 

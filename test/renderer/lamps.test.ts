@@ -149,6 +149,9 @@ describe('hours', () => {
     const lamp: Lamp = { ...panel, control: { kind: 'extend', hours: 14, end: 'dusk' } };
     expect(namedHours(lamp)).toBe(14);
     expect(withHours(lamp, 12.5).control).toEqual({ kind: 'extend', hours: 12.5, end: 'dusk' });
+    // No longer than the longest day allowed, which a plan would refuse.
+    expect(withHours({ ...lamp, mostDay: 15 }, 18).control).toMatchObject({ hours: 15 });
+    expect(namedHours(firstDrafts({ ...tent, lamps: [lamp] })[0].lamp)).toBe(16);
     expect(hoursWords(lamp)).toBe('day made 14\u00a0h long, after dusk');
   });
   it('lie on the day in stretches cut at midnight', () => {

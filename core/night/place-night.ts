@@ -235,7 +235,7 @@ export function nightCost(setting: NightSetting, trace: NightTrace): { heaterKwh
     const fans = fan[k] * (drawing?.watts ?? 0) + circulating[k] * (circulation?.watts ?? 0);
     cost += ((fans * hours) / 1000) * night.clock.price[k];
     for (let l = 0; l < run.lamps.length; l++) {
-      if (run.lampFlags[l][k] === 1) cost += ((run.lamps[l].watts * hours) / 1000) * night.clock.price[k];
+      cost += ((run.lampFlags[l][k] * run.lamps[l].watts * hours) / 1000) * night.clock.price[k];
     }
   }
   return { heaterKwh: kwh, cost };

@@ -1,7 +1,7 @@
 import type { Lamp } from '../plan/lamp.ts';
 import { minutesOf } from '../plan/fields.ts';
 import { daylight, solarNoon } from '../sun/index.ts';
-import { within } from './calendar.ts';
+import { spanMinutes } from '../cost/index.ts';
 import type { SiteYear } from './site-year.ts';
 
 /** What of a year or a night the switching of lamps depends on. */
@@ -13,13 +13,13 @@ export interface DaylightAtPlants {
   readonly seesDay: boolean;
 }
 
-/** 1 where a lamp is on, for each step of a year or a night. */
-export function lampOn(lamp: Lamp, year: LampYear, light: DaylightAtPlants): Uint8Array {
+/** Share of each step of a year or a night for which a lamp is on, 0–1: its clock switches to the minute, daylight by the step. */
+export function lampOn(lamp: Lamp, year: LampYear, light: DaylightAtPlants): Float64Array {
   const flags = wanted(lamp, year, light);
   return lamp.mostDay === null ? flags : withinDay(flags, lamp, lamp.mostDay, year, light.seesDay);
 }
 
-function wanted(lamp: Lamp, year: LampYear, light: DaylightAtPlants): Uint8Array {
+function wanted(lamp: Lamp, year: LampYear, light: DaylightAtPlants): Float64Array {
   const { control } = lamp;
   switch (control.kind) {
     case 'clock':
@@ -31,15 +31,24 @@ function wanted(lamp: Lamp, year: LampYear, light: DaylightAtPlants): Uint8Array
   }
 }
 
-function byClock({ on, off, second }: Lamp, { clock }: LampYear): Uint8Array {
-  const flags = new Uint8Array(clock.n);
-  const [from, to] = [minutesOf(on), minutesOf(off)];
-  const [again, until] = second === null ? [0, 0] : [minutesOf(second.on), minutesOf(second.off)];
-  for (let k = 0; k < clock.n; k++) {
-    const minute = clock.civil[k];
-    flags[k] = within(minute, from, to) || within(minute, again, until) ? 1 : 0;
+function byClock({ on, off, second }: Lamp, { clock }: LampYear): Float64Array {
+  const first = sharesOf(clock, minutesOf(on), spanMinutes(on, off));
+  if (second === null) return first;
+  const again = sharesOf(clock, minutesOf(second.on), spanMinutes(second.on, second.off));
+  return first.map((share, k) => Math.min(1, share + again[k]));
+}
+
+/** Share of each step that lies in a daily span of so many minutes, begun at a civil minute of the day. */
+function sharesOf({ n, stepMinutes, civil }: LampYear['clock'], from: number, length: number): Float64Array {
+  const shares = new Float64Array(n);
+  for (let k = 0; k < n; k++) {
+    // Minutes from the span's beginning to the step's; `civil` is the whole minute of the step's middle.
+    const since = (civil[k] - Math.floor(stepMinutes / 2) - from + 2880) % 1440;
+    const inIt = Math.max(0, Math.min(stepMinutes, length - since));
+    const inNext = Math.max(0, Math.min(since + stepMinutes - 1440, length));
+    shares[k] = (inIt + inNext) / stepMinutes;
   }
-  return flags;
+  return shares;
 }
 
 const dayMs = 86_400_000;
@@ -58,7 +67,7 @@ function naturalDays({ site, steps }: LampYear): { noon: number; hours: number }
 }
 
 /** Marks the steps whose middle lies between two instants [epoch ms UTC]. */
-function mark(flags: Uint8Array, { steps }: LampYear, from: number, to: number): void {
+function mark(flags: Float64Array, { steps }: LampYear, from: number, to: number): void {
   const stepMs = steps.stepMinutes * 60_000;
   const first = Math.max(0, Math.ceil((from - steps.startMs) / stepMs - 0.5));
   const last = Math.min(steps.n - 1, Math.ceil((to - steps.startMs) / stepMs - 0.5) - 1);
@@ -66,8 +75,8 @@ function mark(flags: Uint8Array, { steps }: LampYear, from: number, to: number):
 }
 
 /** Burns what the natural day is short of `hours`; by night where the sun does not rise to twilight at all. */
-function extension(hours: number, end: 'dawn' | 'dusk' | 'both', year: LampYear): Uint8Array {
-  const flags = new Uint8Array(year.clock.n);
+function extension(hours: number, end: 'dawn' | 'dusk' | 'both', year: LampYear): Float64Array {
+  const flags = new Float64Array(year.clock.n);
   for (const day of naturalDays(year)) {
     const short = (hours - day.hours) * hourMs;
     if (!(short > 0)) continue;
@@ -84,13 +93,13 @@ function extension(hours: number, end: 'dawn' | 'dusk' | 'both', year: LampYear)
  * the dead time; outside its clock hours it is off and looks afresh when they begin.
  */
 function onDimDays(
-  clocked: Uint8Array,
+  clocked: Float64Array,
   below: number,
   deadTime: number,
   { clock }: LampYear,
   { benchPhotons }: DaylightAtPlants,
-): Uint8Array {
-  const flags = new Uint8Array(clock.n);
+): Float64Array {
+  const flags = new Float64Array(clock.n);
   const rest = deadTime / clock.stepMinutes;
   let on = 0;
   let since = Infinity;
@@ -105,7 +114,7 @@ function onDimDays(
       since = 0;
     }
     since += 1;
-    flags[k] = on;
+    flags[k] = on * clocked[k];
   }
   return flags;
 }
@@ -115,21 +124,21 @@ function onDimDays(
  * them their day is centred on solar noon and never shorter than the natural one; else it begins with the lamp.
  */
 function withinDay(
-  flags: Uint8Array,
+  flags: Float64Array,
   lamp: Lamp,
   most: number,
   year: LampYear,
   seesDay: boolean,
-): Uint8Array {
+): Float64Array {
   const { clock } = year;
   if (!seesDay) {
-    const begin = minutesOf(lamp.on);
-    return flags.map((on, k) => (on === 1 && (clock.civil[k] - begin + 1440) % 1440 < most * 60 ? 1 : 0));
+    const inDay = sharesOf(clock, minutesOf(lamp.on), most * 60);
+    return flags.map((on, k) => Math.min(on, inDay[k]));
   }
-  const allowed = new Uint8Array(clock.n);
+  const allowed = new Float64Array(clock.n);
   for (const day of naturalDays(year)) {
     const half = (Math.max(most, day.hours) / 2) * hourMs;
     mark(allowed, year, day.noon - half, day.noon + half);
   }
-  return flags.map((on, k) => on & allowed[k]);
+  return flags.map((on, k) => Math.min(on, allowed[k]));
 }

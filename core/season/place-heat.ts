@@ -28,7 +28,8 @@ export type StepListener = (index: number, drive: Drive, state: HeatState) => vo
 export interface PlaceRun extends Schedules {
   readonly network: Network;
   readonly lamps: readonly LampRun[];
-  readonly lampFlags: readonly Uint8Array[];
+  /** Share of each step for which each lamp is on, 0–1. */
+  readonly lampFlags: readonly Float64Array[];
   readonly light: PlaceLight;
   readonly room: Float64Array | null;
   readonly wetness: number;
@@ -86,10 +87,11 @@ export function setDrive(drive: Drive, run: PlaceRun, year: SiteYear, k: number,
   if (drive.circulating && network.circulation !== null) drive.lampAir += network.circulation.watts;
   drive.lampLeaf = drive.lampPots = 0;
   for (let l = 0; l < run.lamps.length; l++) {
-    if (run.lampFlags[l][k] === 0) continue;
-    drive.lampAir += run.lamps[l].airHeat;
-    drive.lampLeaf += run.lamps[l].leafHeat;
-    drive.lampPots += run.lamps[l].potHeat;
+    const on = run.lampFlags[l][k];
+    if (on === 0) continue;
+    drive.lampAir += on * run.lamps[l].airHeat;
+    drive.lampLeaf += on * run.lamps[l].leafHeat;
+    drive.lampPots += on * run.lamps[l].potHeat;
   }
   drive.onFleece = 0;
   if (drive.fleeceLaid) shade(drive, light.fleeceShare);

@@ -86,11 +86,16 @@ export function runPlaceYear(
     const day = Math.floor(index / perDay);
     const price = clock.price[k];
     let lampWatts = 0;
+    let lampPeak = 0;
     let ppfd = 0;
+    let lampShare = 0;
     for (let l = 0; l < lamps.length; l++) {
-      if (run.lampFlags[l][k] === 0) continue;
-      lampWatts += lamps[l].watts;
-      ppfd += lamps[l].ppfd;
+      const on = run.lampFlags[l][k];
+      if (on === 0) continue;
+      lampPeak += lamps[l].watts;
+      lampWatts += on * lamps[l].watts;
+      ppfd += on * lamps[l].ppfd;
+      if (lamps[l].ppfd > 0 && on > lampShare) lampShare = on;
     }
     const lit = ppfd > 0 || (seesDay && clock.sunUp[k] === 1);
     leaf[index] = leafOf(state);
@@ -100,8 +105,9 @@ export function runPlaceYear(
     const clear = coverClear(run, drive.snowDepth, state.condensing);
     series.daylight[day] += light.benchPhotons[k] * underFleece * clear * moles;
     series.lampLight[day] += ppfd * moles;
-    if (ppfd > 0 || (seesDay && clock.twilight[k] === 1)) reducer.hours(series.photoperiod, day);
-    let electric = lampWatts;
+    if (seesDay && clock.twilight[k] === 1) reducer.hours(series.photoperiod, day);
+    else if (lampShare > 0) reducer.hours(series.photoperiod, day, lampShare);
+    let electric = lampPeak;
     for (let h = 0; h < heaters.length; h++) {
       const watts = state.heaterPower[h];
       if (watts <= 0) continue;

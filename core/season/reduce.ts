@@ -79,9 +79,9 @@ export class DayReducer {
     series[day] += (watts * this.#hours) / 1000;
   }
 
-  /** Adds one step's length to a daily series of hours. */
-  hours(series: Float64Array, day: number): void {
-    series[day] += this.#hours;
+  /** Adds one step's length, or a share of it, to a daily series of hours. */
+  hours(series: Float64Array, day: number, share = 1): void {
+    series[day] += share * this.#hours;
   }
 
   /** Writes the day's means and extremes and clears the sums. */

@@ -1,6 +1,6 @@
 import { getTimes } from 'suncalc';
 import { describe, expect, it } from 'vitest';
-import { demonstrationPlan, lampOf, weatherFromPlan } from '../../core/index.ts';
+import { demonstrationPlan, lampOf, runSeason, weatherFromPlan } from '../../core/index.ts';
 import type { Lamp, Plan, WeatherYear } from '../../core/index.ts';
 import { lampOn } from '../../core/season/lamp-control.ts';
 import { prepareSiteYear } from '../../core/season/site-year.ts';
@@ -26,7 +26,7 @@ const bright = (year: SiteYear) => ({
   benchPhotons: year.steps.globalHorizontal.map((watts) => watts * 2),
   seesDay: true,
 });
-const hoursOf = (flags: Uint8Array, day: number) =>
+const hoursOf = (flags: Float64Array, day: number) =>
   flags.subarray(day * perDay, (day + 1) * perDay).reduce((sum, on) => sum + on, 0) / 4;
 const days = Array.from({ length: 365 }, (_, day) => day);
 
@@ -48,6 +48,35 @@ describe('two blocks of a clock', () => {
     const first = (day: number) => flags.subarray(day * perDay + 48, (day + 1) * perDay).indexOf(1) / 4 + 12;
     expect(first(15)).toBe(23.5);
     expect(first(190)).toBe(22.5);
+  });
+});
+
+describe('a clock that switches between the quarters of an hour', () => {
+  it.each([
+    ['06:10', '18:20', null, 730],
+    ['23:55', '00:05', null, 10],
+    ['21:58', '06:01', null, 483],
+    ['06:10', '06:13', { on: '06:20', off: '06:24' }, 7],
+    ['00:00', '24:00', null, 1440],
+  ])('burns to the minute: %s to %s and %j is %d min a day', (on, off, second, minutes) => {
+    for (const year of [home, yearAt(28, 77, 'Asia/Kolkata'), yearAt(-44, -176.5, 'Pacific/Chatham')]) {
+      const flags = lampOn(lampWith({ on, off, second }), year, dark(year));
+      const usual = days.filter((day) => Math.abs(60 * hoursOf(flags, day) - minutes) < 1e-9).length;
+      expect(usual).toBeGreaterThanOrEqual(361);
+      expect(flags.every((share) => share >= 0 && share <= 1)).toBe(true);
+    }
+  });
+
+  it('is paid for and lights as long: 730 min a day in the winter of a tent', () => {
+    const lamp = lampWith({ on: '06:10', off: '18:20' });
+    const tent = { ...demonstrationPlan.places[2], lamps: [lamp] };
+    const plan: Plan = { ...demonstrationPlan, places: [tent], lots: [] };
+    const season = runSeason(plan, weatherFromPlan(plan) as WeatherYear);
+    const [{ daily, totals }] = season.places;
+    expect(daily.lampElectricity[150]).toBeCloseTo((0.05 * 730) / 60, 9);
+    expect(daily.lampLight[150]).toBeCloseTo((totals.lampPpfd * 730 * 60) / 1e6, 9);
+    expect(daily.photoperiod[150]).toBeCloseTo(730 / 60, 9);
+    expect(totals.peakWatts).toBeGreaterThanOrEqual(50);
   });
 });
 

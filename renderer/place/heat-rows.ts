@@ -26,9 +26,9 @@ const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1
 const nameOf = ({ kind, name, kwh }: HeatAmount) =>
   kind === 'storage' ? (kwh > 0 ? 'Taken into store' : 'Given back from store') : capital(name);
 
-/** The lines of one side; what would be written as nought, under `least`, has none. */
+/** The lines of one side; one that would be written as nought, under `least`, is left out. */
 function side(amounts: readonly HeatAmount[], sign: 1 | -1, least: number): HeatRow[] {
-  const mine = amounts.filter(({ kwh }) => sign * kwh > 0 && Math.abs(kwh) >= least);
+  const mine = amounts.filter(({ kwh }) => sign * kwh > 0);
   const sum = mine.reduce((total, { kwh }) => total + Math.abs(kwh), 0);
   const rows = mine
     .map((amount) => ({
@@ -40,10 +40,10 @@ function side(amounts: readonly HeatAmount[], sign: 1 | -1, least: number): Heat
     }))
     .sort((a, b) => b.kwh - a.kwh);
   const small = rows.filter((row) => row.kwh < restShare * rows[0].kwh);
-  if (small.length < 2) return rows;
+  if (small.length < 2) return rows.filter((row) => row.kwh >= least);
   const kwh = small.reduce((total, row) => total + row.kwh, 0);
   const rest: HeatRow = { part: null, name: 'The rest', kind: 'storage', kwh, share: kwh / sum };
-  return [...rows.slice(0, rows.length - small.length), rest];
+  return [...rows.slice(0, rows.length - small.length), rest].filter((row) => row.kwh >= least);
 }
 
 /** Where the heat comes from and where it goes, largest first. */

@@ -19,7 +19,7 @@ it('degrees Fahrenheit and feet are shown and read everywhere on the sheet and a
 
   await session.view('Places');
   expect(await words()).toEqual([]);
-  const width = page.getByLabel(/^Width/);
+  const width = page.locator('#part-shape').getByLabel(/^Width/);
   expect(await width.inputValue()).toBe('6.89');
   await width.fill('7');
   await width.press('Enter');

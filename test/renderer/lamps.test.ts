@@ -20,7 +20,7 @@ import {
 } from '../../renderer/lamps/hours.ts';
 import { inputRows } from '../../renderer/lamps/input-rows.ts';
 import { partOfFile, withoutFile } from '../../renderer/lamps/light-file.ts';
-import { coarse } from '../../renderer/lamps/map.ts';
+import { coarse } from '../../renderer/shared/light-map.ts';
 import {
   draftOf,
   firstDrafts,

@@ -52,8 +52,9 @@ describe('a sheer curtain drawn all day', () => {
     expect(drawn.energyResidual).toBeLessThan(1e-12);
     const [without, withNet] = [bare, drawn].map((place) => -sun(place).season);
     const light = drawn.totals.daylightShare / bare.totals.daylightShare;
-    // Spread evenly the light on the plants is 0.38 of what it was, most of it the sun's own; of the heat 0.93 is left.
-    expect(Math.abs(light - 0.378)).toBeLessThan(0.002);
-    expect(Math.abs(withNet / without - 0.927)).toBeLessThan(0.002);
+    // 0.42 of the light goes straight through; the 0.28 that is spread lands on the plants as 0.15 of what they had.
+    expect(Math.abs(light - 0.571)).toBeLessThan(0.002);
+    // Most of the sun passes over the sill into the room; the 0.09 of it that the net takes up now warms the bay too.
+    expect(Math.abs(withNet / without - 1.12)).toBeLessThan(0.002);
   });
 });

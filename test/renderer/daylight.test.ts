@@ -107,7 +107,9 @@ test('shade cloth and sheer curtain take light on their days and hours, over the
   const both = shareOf(sunAt(cloth, site, midwinter, 750));
   expect(shaded).toBeLessThan(bare);
   expect(both).toBeLessThan(shaded);
-  expect(nowWords(sunAt(cloth, site, midwinter, 750), 0.45, units)).toMatch(/sheer curtain spreads part of it/);
+  expect(nowWords(sunAt(cloth, site, midwinter, 750), 0.45, units)).toMatch(
+    /sheer curtain spreads part of it/,
+  );
 });
 
 describe('beams in the section', () => {

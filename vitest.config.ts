@@ -1,15 +1,32 @@
+import { availableParallelism } from 'node:os';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
+import { BaseSequencer } from 'vitest/node';
+import type { TestSpecification } from 'vitest/node';
 
 // One zone for every run: a test that reads the machine's own zone would pass on one machine only.
 process.env.TZ = 'Europe/Dublin';
 
+/** All cores: by itself the runner leaves one free, and of two that is half. */
+const maxWorkers = availableParallelism();
+
+/** Without the times of an earlier run files go by their size; the plans at random take longest and are short files. */
+class LongestFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const sorted = await super.sort(files);
+    const long = (file: TestSpecification) => file.moduleId.includes('/test/whole/sweep-');
+    return [...sorted.filter(long), ...sorted.filter((file) => !long(file))];
+  }
+}
+
 export default defineConfig({
   test: {
+    sequence: { sequencer: LongestFirst },
     projects: [
       {
         test: {
           name: 'unit',
+          maxWorkers,
           include: ['test/**/*.test.ts'],
           exclude: ['test/renderer/**', 'test/e2e/**', 'test/bench/**'],
           testTimeout: 30_000,
@@ -21,6 +38,7 @@ export default defineConfig({
         resolve: { conditions: ['browser'] },
         test: {
           name: 'renderer',
+          maxWorkers,
           include: ['test/renderer/**/*.test.ts'],
           environment: 'happy-dom',
           testTimeout: 30_000,

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { countReport, exitCode } from '../support/count.ts';
+import { countReport, exitCode, merged } from '../support/count.ts';
 
 const passed = { fullName: 'a', status: 'passed' as const };
 const failed = { fullName: 'b', status: 'failed' as const };
@@ -35,4 +35,13 @@ test.each([
   [{ passed: 0, failed: 0, skipped: 5, lines: [] }, 0, 1],
 ])('%o after runner code %i exits %i', (counts, runnerCode, code) => {
   expect(exitCode(counts, runnerCode)).toBe(code);
+});
+
+test('files that were run again count as they came out then, others as they were', () => {
+  const other = { ...file('failed', passed), name: '/p/y.test.ts' };
+  const report = merged(
+    { testResults: [file('failed', passed), other] },
+    { testResults: [file('passed', passed, passed)] },
+  );
+  expect(countReport(report, '/p')).toMatchObject({ passed: 3, failed: 1, lines: ['failed: y.test.ts'] });
 });

@@ -1,5 +1,6 @@
 /**
- * `count.ts REPORT EXIT_CODE`: counts of a Vitest JSON report for `.ci/run`. Prints failures, then each skipped test
+ * `count.ts REPORT EXIT_CODE [AGAIN]`: counts of a Vitest JSON report for `.ci/run`, with the files of a second one in
+ * place of the first's where there is one. Prints failures, then each skipped test
  * with its reason, then `N passed, N failed, N skipped` as the last line; exits 1 unless all is well.
  */
 import { existsSync, readFileSync } from 'node:fs';
@@ -53,15 +54,25 @@ function countAssertion(counts: Counts, assertion: Assertion, where: string): vo
   }
 }
 
+/** A report in which the files that were run again stand as they came out then. */
+export function merged(
+  report: { testResults: FileReport[] },
+  again: { testResults: FileReport[] },
+): { testResults: FileReport[] } {
+  const later = new Map(again.testResults.map((file) => [file.name, file]));
+  return { testResults: report.testResults.map((file) => later.get(file.name) ?? file) };
+}
+
 /** Exit code of the whole run: zero only where tests passed, none failed and the runner itself was content. */
 export function exitCode(counts: Counts, runnerCode: number): number {
   return counts.passed > 0 && counts.failed === 0 && runnerCode === 0 ? 0 : 1;
 }
 
 if (import.meta.main) {
-  const [reportFile = '', runnerCode = '1'] = process.argv.slice(2);
+  const [reportFile = '', runnerCode = '1', againFile = ''] = process.argv.slice(2);
+  const read = (file: string) => JSON.parse(readFileSync(file, 'utf8'));
   const counts = existsSync(reportFile)
-    ? countReport(JSON.parse(readFileSync(reportFile, 'utf8')))
+    ? countReport(existsSync(againFile) ? merged(read(reportFile), read(againFile)) : read(reportFile))
     : {
         passed: 0,
         failed: 1,

@@ -6,13 +6,13 @@
 export { parsePlan } from './plan/parse.ts';
 export type { PlanReading, Problem } from './plan/parse.ts';
 export { planJsonSchema } from './plan/json-schema.ts';
-export { planSchema, planSchemaVersion } from './plan/schema.ts';
-export type { Climate, Lot, MonthNormals, Place, Plan, Tariff } from './plan/schema.ts';
+export { outdoors, planSchema, planSchemaVersion } from './plan/schema.ts';
+export type { Climate, Lot, MonthNormals, Move, OwnGroup, Place, Plan, Spot, Tariff } from './plan/schema.ts';
 export { leakages, leakagesFor } from './plan/leakages.ts';
 export type { Leakage } from './plan/leakages.ts';
 export { mouldRule, mouldRules } from './plan/mould.ts';
 export type { MouldRule } from './plan/mould.ts';
-export { fleeceOf, heaterOf, lampOf, placeOf, screenOf, waterOf } from './plan/parts.ts';
+export { fleeceOf, heaterOf, lampOf, lotOf, placeOf, screenOf, waterOf } from './plan/parts.ts';
 export type { PlanSite, Site } from './plan/site.ts';
 export type {
   Circulation,
@@ -41,6 +41,7 @@ export type { Beam, LampControl, LightSource, Photometry } from './plan/lamp.ts'
 export { lampTechnologies, lampTechnology } from './plan/lamps.ts';
 export type { LampTechnology } from './plan/lamps.ts';
 export * from './plan/groups.ts';
+export { editedNames, planEdits, planGroup, planGroups, planNumbers } from './plan/plan-groups.ts';
 export * from './sun/index.ts';
 export * from './weather/index.ts';
 export * from './fabric/index.ts';
@@ -59,7 +60,18 @@ export {
 export type { Drive, HeatState, Network } from './heat/index.ts';
 export * from './plants/index.ts';
 export { dailyCost, heatPrice, spanHours } from './cost/index.ts';
-export { createSeasonCache, isoDate, runSeason, seasonStartDay, winterSpan } from './season/index.ts';
+export {
+  benchTaken,
+  createSeasonCache,
+  isWhole,
+  isoDate,
+  judgeLot,
+  placeOn,
+  runSeason,
+  seasonSetting,
+  staysOf,
+} from './season/index.ts';
+export type { PlantClimate, SeasonSetting, Stay } from './season/index.ts';
 export type * from './season/result.ts';
 export type { SeasonCache } from './season/index.ts';
 export { weatherFromPlan } from './season/weather-from-plan.ts';

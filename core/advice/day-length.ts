@@ -1,5 +1,4 @@
-import { groupNumbers } from '../plan/group-numbers.ts';
-import { plantGroup } from '../plan/groups.ts';
+import { planNumbers } from '../plan/plan-groups.ts';
 import type { SeasonResult } from '../season/index.ts';
 
 /** A lot that flowers in short days and stands under a lamp that makes its days long. */
@@ -25,14 +24,13 @@ export function longDays(season: SeasonResult): LongDay[] {
   return places.flatMap(({ placeId, lots, daily }) => {
     const lamps = plan.places.find((place) => place.id === placeId)?.lamps ?? [];
     if (lamps.length === 0) return [];
-    return lots.flatMap(({ lotId, groupId }) => {
-      const group = plantGroup(groupId);
-      if (group === null) return [];
-      const { criticalDayLength: critical, dayLengthKind } = groupNumbers(group, plan.groupEdits[groupId]);
+    return lots.flatMap(({ lotId, groupId, stays }) => {
+      const { criticalDayLength: critical, dayLengthKind } = planNumbers(plan, groupId);
       if (critical === null || dayLengthKind !== -1) return [];
       let days = 0;
       let longest = 0;
       for (let day = winterFrom; day <= winterTo; day++) {
+        if (!stays.some((stay) => stay.placeId === placeId && day >= stay.from && day <= stay.to)) continue;
         const hours = daily.photoperiod[day];
         if (hours <= critical || outdoor.dayLength[day] > critical || daily.lampLight[day] === 0) continue;
         days += 1;

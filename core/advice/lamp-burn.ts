@@ -1,7 +1,6 @@
 import type { Lamp } from '../plan/lamp.ts';
 import type { Place, Plan } from '../plan/schema.ts';
-import { groupNumbers } from '../plan/group-numbers.ts';
-import { plantGroup } from '../plan/groups.ts';
+import { planNumbers } from '../plan/plan-groups.ts';
 import { burnRisk, dailyLight } from '../light/index.ts';
 import type { BurnRisk, FieldLevel, LitPlants } from '../light/index.ts';
 import type { PlaceSeason } from '../season/index.ts';
@@ -44,9 +43,8 @@ function longestHours(lamp: Lamp, { daily, totals }: PlaceSeason, from: number, 
 
 function litPlants(place: Place, plan: Plan): LitPlants[] {
   return plan.lots.flatMap((lot) => {
-    const group = plantGroup(lot.group);
-    if (lot.place !== place.id || group === null) return [];
-    const numbers = groupNumbers(group, plan.groupEdits[lot.group]);
+    if (lot.place !== place.id) return [];
+    const numbers = planNumbers(plan, lot.group);
     return [{ name: lot.name, most: numbers.lightMost, hot: numbers.damageHot }];
   });
 }

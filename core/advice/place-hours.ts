@@ -1,7 +1,6 @@
 import type { Lamp } from '../plan/lamp.ts';
 import type { Place, Plan } from '../plan/schema.ts';
-import { groupNumbers } from '../plan/group-numbers.ts';
-import { plantGroup } from '../plan/groups.ts';
+import { planNumbers } from '../plan/plan-groups.ts';
 import type { WeatherYear } from '../weather/index.ts';
 import { createSeasonCache, runSeason } from '../season/index.ts';
 import type { PlaceSeason, SeasonCache, SeasonResult } from '../season/index.ts';
@@ -147,11 +146,10 @@ function objection(season: SeasonResult, before: SeasonResult, place: Place): st
   if (less > lightUnremarked)
     return `the lamp may then burn only part of its hours: ${percent(less)} less light`;
   for (const [index, lot] of here.lots.entries()) {
-    const group = plantGroup(lot.groupId);
     const name = lotName(season.plan, lot.lotId);
-    const numbers = group === null ? null : groupNumbers(group, season.plan.groupEdits[lot.groupId]);
-    const critical = numbers?.criticalDayLength ?? null;
-    if (numbers?.dayLengthKind === -1 && critical !== null) {
+    const numbers = planNumbers(season.plan, lot.groupId);
+    const critical = numbers.criticalDayLength;
+    if (numbers.dayLengthKind === -1 && critical !== null) {
       const spoilt = daysLonger(here, season, critical) - daysLonger(former, before, critical);
       if (spoilt > daysUnremarked) {
         return `${name} flower in short days: on ${spoilt} more days of winter the day is longer than their ${critical} h`;

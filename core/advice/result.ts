@@ -191,3 +191,9 @@ export interface LampPlacings {
   /** The cheapest that saves and has nothing against it; null where the hours as they are do best. */
   readonly proposed: LampPlacing | null;
 }
+
+export type * from './certainty-result.ts';
+export type * from './calendar-result.ts';
+export type * from './rank-result.ts';
+export type * from './flower-result.ts';
+export type * from './site-card-result.ts';

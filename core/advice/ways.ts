@@ -1,4 +1,4 @@
-import type { Place, Plan } from '../plan/schema.ts';
+import type { Lot, Place, Plan } from '../plan/schema.ts';
 import type { WeatherYear } from '../weather/index.ts';
 import { surfacesOf } from '../fabric/index.ts';
 import { createSeasonCache, runSeason } from '../season/index.ts';
@@ -69,9 +69,12 @@ function placeOfLot(plan: Plan, lotId: string): string {
   return lot.place;
 }
 
-/** The plan with one place and its plants; what stands elsewhere cannot change. */
+/** The plan with one place first, its plants, and the places they are carried to; what stands elsewhere cannot change. */
 export function onlyPlace(plan: Plan, place: Place): Plan {
-  return { ...plan, places: [place], lots: plan.lots.filter((lot) => lot.place === place.id) };
+  const goesTo = (lot: Lot, id: string) => lot.place === id || lot.moves.some((move) => move.to === id);
+  const lots = plan.lots.filter((lot) => goesTo(lot, place.id));
+  const others = plan.places.filter(({ id }) => id !== place.id && lots.some((lot) => goesTo(lot, id)));
+  return { ...plan, places: [place, ...others], lots };
 }
 
 function leversFor(place: Place, wish: Wish, before: SeasonResult): Lever[] {

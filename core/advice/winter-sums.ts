@@ -17,7 +17,7 @@ export function monthsOf(season: SeasonResult, place: PlaceSeason): LampMonth[] 
   const months: LampMonth[] = [];
   const { daily } = place;
   for (let day = season.winterFrom; day <= season.winterTo; day++) {
-    const month = monthOfSeasonDay(day, season.plan.site.latitude);
+    const month = monthOfSeasonDay(day, season.startDay);
     const last = months.at(-1);
     const cost = daily.lampCost[day];
     const before = last?.month === month ? last : { month, kwh: 0, cost: 0, heaterCost: 0 };

@@ -40,11 +40,10 @@ export function explain(season: SeasonResult, subject: ExplainSubject): Explanat
 
 function stateOf(plan: Plan, season: SeasonResult, lotId: string, day: number): Explanation {
   const lot = plan.lots.find((each) => each.id === lotId);
-  const place = season.places.find((each) => each.lots.some((judged) => judged.lotId === lotId));
-  const judged = place?.lots.find((each) => each.lotId === lotId);
-  if (lot === undefined || place === undefined || judged === undefined)
+  const judged = season.lots.find((each) => each.lotId === lotId);
+  if (lot === undefined || judged === undefined)
     throw new RangeError(`expected a lot of the plan, got ${lotId}`);
-  return explainState(plan, lot, judged, place, day);
+  return explainState(plan, lot, judged, day);
 }
 
 function explainCost(plan: Plan, place: Place, result: PlaceSeason): Explanation {

@@ -1,28 +1,22 @@
 import type { Lot, Plan } from '../plan/schema.ts';
-import { groupNumbers, plantGroup } from '../plan/groups.ts';
+import { planEdits, planGroup, planNumbers } from '../plan/plan-groups.ts';
 import { lightNeeded, limitingWords, plantStates, thresholdsOf } from '../plants/index.ts';
-import type { LotSeason, PlaceSeason } from '../season/index.ts';
+import type { LotSeason } from '../season/index.ts';
 import { input, round } from './format.ts';
 import type { Explanation } from './subject.ts';
 
 /** Why a lot is in its state on a day. */
-export function explainState(
-  plan: Plan,
-  lot: Lot,
-  judged: LotSeason,
-  place: PlaceSeason,
-  day: number,
-): Explanation {
-  const group = plantGroup(lot.group);
-  if (group === null) throw new RangeError(`expected a plant group of the catalogue, got ${lot.group}`);
-  const numbers = groupNumbers(group, plan.groupEdits[lot.group]);
+export function explainState(plan: Plan, lot: Lot, judged: LotSeason, day: number): Explanation {
+  const group = planGroup(plan, lot.group);
+  if (group === null) throw new RangeError(`expected a plant group of the plan, got ${lot.group}`);
+  const numbers = planNumbers(plan, lot.group);
   const at = thresholdsOf(numbers);
-  const leaf = place.daily.leafMean[day];
-  const light = place.daily.daylight[day] + place.daily.lampLight[day];
+  const leaf = judged.lived.leafMean[day];
+  const light = judged.lived.dailyLight[day];
   const state = plantStates[judged.state[day]];
   const last = judged.transitions.filter((each) => each.day <= day).at(-1);
   const origin = (edited: boolean, source: string) => (edited ? 'your own number (plan)' : source);
-  const edits = plan.groupEdits[lot.group] ?? {};
+  const edits = planEdits(plan, lot.group);
   return {
     title: `${lot.name}: ${state.name.toLowerCase()}`,
     formula:

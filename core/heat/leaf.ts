@@ -31,18 +31,19 @@ const windAtPlants = 0.35;
 const stillAir = 0.2;
 
 /**
- * Temperature of a level leaf standing in the open at night [°C]: long-wave to the sky above and to the ground
- * below at air temperature, convection at both sides; no transpiration, no dew.
+ * Temperature of a level leaf standing in the open [°C]: long-wave to the sky above and to the ground below at air
+ * temperature, convection at both sides, sun taken up; no transpiration, no dew.
  * @param outdoor air [°C] @param sky sky temperature [°C] @param wind at 10 m [m s⁻¹] @param size [m]
+ * @param sun sunlight the leaf takes up [W m⁻²]
  */
-export function outdoorLeaf(outdoor: number, sky: number, wind: number, size = leafSize): number {
+export function outdoorLeaf(outdoor: number, sky: number, wind: number, size = leafSize, sun = 0): number {
   const speed = Math.max(stillAir, windAtPlants * wind);
   const convection = 2 * outdoorTurbulence * leafBoundary(speed, size);
   let leaf = outdoor;
   for (let round = 0; round < 4; round++) {
     const up = leafEmissivity * radiantCoefficient(leaf, sky);
     const down = leafEmissivity * radiantCoefficient(leaf, outdoor);
-    leaf = (up * sky + (down + convection) * outdoor) / (up + down + convection);
+    leaf = (up * sky + (down + convection) * outdoor + sun) / (up + down + convection);
   }
   return leaf;
 }

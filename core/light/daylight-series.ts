@@ -1,3 +1,5 @@
+import type { Spot } from '../plan/schema.ts';
+
 /** Daylight of a place, one value a step of the weather; screens and fleece not drawn. */
 export interface DaylightSeries {
   /** Sunlight at the plants' level, averaged over it [W m⁻²], and its photons 400–700 nm [µmol m⁻² s⁻¹]. */
@@ -32,4 +34,6 @@ export interface DaylightOptions {
   readonly dirt?: Float64Array | null;
   /** 1 where a window's sheer curtain is drawn; open all day where null. */
   readonly sheerDrawn?: Uint8Array | null;
+  /** Part of the growing area to look at; all of it where not given. */
+  readonly spot?: Spot;
 }

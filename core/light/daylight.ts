@@ -38,7 +38,7 @@ export function daylightSeries(
     const housing = (1 - place.frameShare) * (1 - place.dirtShare);
     const photons = options.photonsPerJoule ?? sky.photonsPerJoule;
     enter(output.transmittedSolar, output.insideSolar, openings, enclosure, planes, sky, housing);
-    const gains = placeGains(place, enclosure, openings, horizon);
+    const gains = placeGains(place, enclosure, openings, horizon, options.spot);
     reach(output, gains, sky, steps, clear, albedo, housing, photons);
     output.skySolar = gains.bench.skySolar * housing;
     output.skyPhotons = gains.bench.skyPar * housing;

@@ -11,6 +11,7 @@ export type { Band } from './cover.ts';
 export { layersOf } from './openings.ts';
 export { daylightSeries } from './daylight.ts';
 export type { DaylightOptions, DaylightSeries } from './daylight-series.ts';
+export { spotDaylight, spotLampShare } from './spot.ts';
 export { dirtDays, dirtLoss } from './dirt.ts';
 export { wetCoverLoss } from './wet.ts';
 export {

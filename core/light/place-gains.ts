@@ -1,4 +1,4 @@
-import type { Place } from '../plan/schema.ts';
+import type { Place, Spot } from '../plan/schema.ts';
 import type { HorizonPoint } from '../sun/index.ts';
 import type { Enclosure, Point, Polygon } from '../fabric/index.ts';
 import { cutAtLevel, facesOf } from '../fabric/index.ts';
@@ -8,7 +8,8 @@ import { listedGain } from './listed-gain.ts';
 import type { Opening } from './openings.ts';
 import { cornerFactor } from './rectangles.ts';
 import { receiverOf } from './shadow.ts';
-import { bothLevels, shelfOver } from './upper-shelf.ts';
+import { spotGain, wholeSpot } from './spot-gain.ts';
+import { levelGains, shelfOver } from './upper-shelf.ts';
 
 /** How daylight reaches the inside of a place from every direction of the sky. */
 export interface PlaceGains {
@@ -63,6 +64,7 @@ export function placeGains(
   enclosure: Enclosure,
   openings: readonly Opening[],
   horizon: readonly HorizonPoint[],
+  spot: Spot = wholeSpot,
 ): PlaceGains {
   const bench = receiverOf(benchOf(place, enclosure));
   const common = {
@@ -76,9 +78,9 @@ export function placeGains(
   const front = enclosure.azimuth;
   const shelf = shelfOver(place, enclosure);
   const levels =
-    shelf === null
-      ? { bench: directionalGain(bench, openings, front, horizon), landed: null }
-      : bothLevels(bench, shelf, openings, front, horizon);
+    spot === wholeSpot
+      ? levelGains(bench, shelf, openings, front, horizon)
+      : { bench: spotGain(benchOf(place, enclosure), shelf, spot, openings, front, horizon), landed: null };
   const wall = enclosure.surfaces.find((surface) => surface.part === 'wall');
   if (wall === undefined || wall.polygon === null) return { ...common, ...noWall, ...levels };
   const receiver = receiverOf(cutAtLevel([...wall.polygon].reverse(), enclosure.plantLevel, 1));

@@ -61,8 +61,20 @@ function level(x1: number, x2: number, y1: number, y2: number, z: number): Polyg
   return corners;
 }
 
+/** Gains of the plants' level, or of both levels. */
+export function levelGains(
+  bench: Receiver,
+  shelf: ShelfOver | null,
+  openings: readonly Opening[],
+  front: number,
+  horizon: readonly HorizonPoint[],
+): { bench: DirectionalGain; landed: DirectionalGain | null } {
+  if (shelf !== null) return bothLevels(bench, shelf, openings, front, horizon);
+  return { bench: directionalGain(bench, openings, front, horizon), landed: null };
+}
+
 /** Two gains added with their weights. */
-function weighed(a: DirectionalGain, ofA: number, b: DirectionalGain, ofB: number): DirectionalGain {
+export function weighed(a: DirectionalGain, ofA: number, b: DirectionalGain, ofB: number): DirectionalGain {
   const both = (x: Float64Array, y: Float64Array) => x.map((value, i) => ofA * value + ofB * y[i]);
   return {
     solar: both(a.solar, b.solar),

@@ -7,7 +7,6 @@ import {
   humidityRatios,
   lightOf,
   runSeason,
-  seasonStartDay,
   siteYear,
   skyTemperatures,
 } from '../season/index.ts';
@@ -118,7 +117,7 @@ function stepOfYear(ms: number, year: SiteYear): number {
 function dayOfSeason(night: SiteYear, year: SiteYear): number {
   const perDay = 1440 / year.clock.stepMinutes;
   const day = Math.floor(stepOfYear(night.steps.startMs, year) / perDay);
-  return (day - seasonStartDay(year.site.latitude) + 365) % 365;
+  return (day - year.startDay + 365) % 365;
 }
 
 function placeNight(
@@ -130,7 +129,7 @@ function placeNight(
   season: SeasonResult,
   day: number,
 ): PlaceNight {
-  const setting = settle(plan, place, night, lead);
+  const setting = settle(plan, place, night, lead, day);
   const trace = runTrace(setting);
   const bare = { ...setting.run.network, heaters: [] };
   const unheated = runTrace(setting, { network: bare });

@@ -1,10 +1,11 @@
 import type { Lot, Place, Plan } from '../plan/schema.ts';
 import { heatPrice } from '../cost/index.ts';
-import { groupNumbers, plantGroup } from '../plan/groups.ts';
+import { planNumbers } from '../plan/plan-groups.ts';
 import { AIR, LEAF, airHeights, emptyDrive, heatPerEnergy, initialState, stepHeat } from '../heat/index.ts';
 import type { AirHeights, HeatState, Network } from '../heat/index.ts';
 import {
   lampRuns,
+  placeOn,
   placeLight,
   preparePlaceRun,
   roomTemperatures,
@@ -46,8 +47,8 @@ export interface NightTrace {
 }
 
 /** Network, drives and state at dusk of a place. */
-export function settle(plan: Plan, place: Place, night: SiteYear, lead: LeadIn): NightSetting {
-  const lots = plan.lots.filter((lot) => lot.place === place.id);
+export function settle(plan: Plan, place: Place, night: SiteYear, lead: LeadIn, day: number): NightSetting {
+  const lots = plan.lots.filter((lot) => placeOn(lot, night.startDay, day) === place.id);
   const wetness = wetnessOf(place, lots);
   const run = nightRun(place, night, placeLight(place, night), wetness);
   return { plan, place, lots, run, night, start: leadIn(place, lead, run.network, wetness) };
@@ -199,14 +200,11 @@ export function fuelsTonight(setting: NightSetting, trace: NightTrace): FuelNigh
   });
 }
 
-/** Cold limit of each lot tonight [°C]: dry or wet as the season says on that day. */
+/** Cold limit of each lot tonight [°C]: as hardened, and as dry or wet, as the season says on that day. */
 export function coldLimits(plan: Plan, lots: readonly Lot[], season: SeasonResult, day: number): number[] {
   return lots.map((lot) => {
-    const group = plantGroup(lot.group);
-    if (group === null) throw new RangeError(`expected a plant group of the catalogue, got ${lot.group}`);
-    const numbers = groupNumbers(group, plan.groupEdits[lot.group]);
-    const judged = season.places.flatMap((place) => place.lots).find((each) => each.lotId === lot.id);
-    return judged !== undefined && judged.wet[day] === 1 ? numbers.damageColdWet : numbers.damageColdDry;
+    const judged = season.lots.find((each) => each.lotId === lot.id);
+    return judged === undefined ? planNumbers(plan, lot.group).damageColdDry : judged.coldLimit[day];
   });
 }
 

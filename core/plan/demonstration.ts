@@ -22,7 +22,7 @@ const mildMaritime: [number, number, number][] = [
 ];
 
 const description = {
-  schemaVersion: 3,
+  schemaVersion: 4,
   name: 'Winter at Tarnabeg',
   site: {
     name: 'Tarnabeg, above the lough',

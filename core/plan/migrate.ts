@@ -13,8 +13,8 @@ export function migratePlan(input: unknown): Migration {
       message: `this plan was written by a newer Winterbench (plan version ${version}; this one reads up to ${planSchemaVersion})`,
     };
   }
-  if (version === 1) return { ok: true, plan: toThird(toSecond(input)) };
-  return { ok: true, plan: version === 2 ? toThird(input) : input };
+  if (version === 1) return { ok: true, plan: toPresent(toSecond(input)) };
+  return { ok: true, plan: version === 2 || version === 3 ? toPresent(input) : input };
 }
 
 /** Version 2 keeps vents as a list; version 1 had one kind or null. */
@@ -24,9 +24,9 @@ function toSecond(plan: object): object {
   return { ...plan, schemaVersion: 2, places: places.map(ventsAsList) };
 }
 
-/** Version 3 only adds fields, each of which means what version 2 did where it is missing. */
-function toThird(plan: object): object {
-  return { ...plan, schemaVersion: 3 };
+/** Versions 3 and 4 only add fields, each of which means what the version before did where it is missing. */
+function toPresent(plan: object): object {
+  return { ...plan, schemaVersion: 4 };
 }
 
 function ventsAsList(place: unknown): unknown {

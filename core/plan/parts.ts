@@ -3,8 +3,8 @@ import { fleeceSchema, heaterSchema, screenSchema, waterSchema } from './equipme
 import type { Fleece, Heater, Screen, WaterStore } from './equipment.ts';
 import { lampSchema } from './lamp.ts';
 import type { Lamp } from './lamp.ts';
-import { placeSchema } from './schema.ts';
-import type { Place } from './schema.ts';
+import { lotSchema, placeSchema } from './schema.ts';
+import type { Lot, Place } from './schema.ts';
 
 /** A heater with every field it leaves out at its usual value. Throws where a value is out of range. */
 export const heaterOf = (part: v.InferInput<typeof heaterSchema>): Heater => v.parse(heaterSchema, part);
@@ -23,3 +23,6 @@ export const placeOf = (part: v.InferInput<typeof placeSchema>): Place => v.pars
 
 /** A lamp with every field it leaves out at its usual value. */
 export const lampOf = (part: v.InferInput<typeof lampSchema>): Lamp => v.parse(lampSchema, part);
+
+/** A lot with every field it leaves out at its usual value. */
+export const lotOf = (part: v.InferInput<typeof lotSchema>): Lot => v.parse(lotSchema, part);

@@ -5,6 +5,8 @@ import { coveringProblems } from './fitting.ts';
 import { impossible } from './impossible.ts';
 import { lampTechnologies } from './lamps.ts';
 import { groupEditProblems, plantGroup } from './groups.ts';
+import { lotProblems, ownGroupProblems } from './lot-references.ts';
+import { outdoors } from './schema.ts';
 
 const technologyIds = new Set(lampTechnologies.map((each) => each.id));
 
@@ -16,6 +18,10 @@ export function references(plan: Plan): Problem[] {
     'places',
     problems,
   );
+  plan.places.forEach(({ id }, index) => {
+    if (id === outdoors)
+      problems.push({ path: `places.${index}.id`, message: `expected another id than '${outdoors}'` });
+  });
   twins(
     plan.lots.map((lot) => lot.id),
     'lots',
@@ -23,11 +29,8 @@ export function references(plan: Plan): Problem[] {
   );
   plan.places.forEach((place, index) => placeReferences(place, `places.${index}`, problems));
   const placeIds = new Set(plan.places.map((place) => place.id));
-  plan.lots.forEach((lot, index) => {
-    if (!placeIds.has(lot.place)) problems.push(unknown(`lots.${index}.place`, 'place', lot.place));
-    if (plantGroup(lot.group) === null)
-      problems.push(unknown(`lots.${index}.group`, 'plant group', lot.group));
-  });
+  placeIds.add(outdoors);
+  problems.push(...lotProblems(plan, placeIds), ...ownGroupProblems(plan));
   for (const [id, edits] of Object.entries(plan.groupEdits)) {
     const group = plantGroup(id);
     if (group === null) problems.push(unknown(`groupEdits.${id}`, 'plant group', id));

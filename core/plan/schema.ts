@@ -20,7 +20,7 @@ import {
 } from './equipment.ts';
 
 /** The version this code writes; older ones are migrated on the way in (`migrate.ts`). */
-export const planSchemaVersion = 3;
+export const planSchemaVersion = 4;
 
 const celsius = (least: number, most: number) => quantity(least, most, '°C');
 const nullable = <T extends v.GenericSchema>(schema: T) => v.optional(v.nullable(schema), null);
@@ -134,14 +134,44 @@ export const placeSchema = v.strictObject({
   upperShelf: nullable(upperShelfSchema),
 });
 
-/** Plants of one group standing in one place. */
+/** Part of the growing area: across it from the front, along it, and on which level; `all` takes the mean of it. */
+export const spotSchema = v.strictObject({
+  across: v.optional(v.picklist(['all', 'front', 'middle', 'back']), 'all'),
+  along: v.optional(v.picklist(['all', 'middle', 'ends']), 'all'),
+  level: v.optional(v.picklist(['all', 'lower', 'upper']), 'all'),
+});
+
+/** A day on which plants are carried `to` another place, or `outdoors`. */
+export const moveSchema = v.strictObject({ on: monthDay, to: identifier });
+
+/** A plant group of the user's own: a group of the catalogue, copied and changed. */
+export const ownGroupSchema = v.strictObject({
+  id: identifier,
+  name: words(),
+  /** What belongs to it, in the user's words. */
+  examples: v.optional(v.pipe(v.string(), v.maxLength(400)), ''),
+  /** The group of the catalogue it was copied from. */
+  from: identifier,
+  /** The numbers that differ: number name → value. */
+  numbers: v.optional(v.record(v.pipe(v.string(), v.maxLength(40)), quantity(-80, 5000, '')), {}),
+});
+
+/** Named lot or single plant of one group: where it stands, and when it is carried elsewhere. */
 export const lotSchema = v.strictObject({
   id: identifier,
   name: words(),
+  /** A group of the catalogue or one of `ownGroups`. */
   group: identifier,
+  /** Where it stands on the season's first day: a place, or `outdoors`. */
   place: identifier,
   /** Bench area these plants take [m²]. */
   area: quantity(0.001, 10000, 'm²'),
+  /** How many plants; null where they are not counted. */
+  plants: nullable(v.pipe(quantity(1, 100000, ''), v.integer('expected a whole number'))),
+  /** Where on the growing area, for their light. */
+  spot: v.optional(spotSchema, {}),
+  /** Carried on a date to another place, in any order; on the season's first day all are back in `place`. */
+  moves: v.optional(v.pipe(v.array(moveSchema), v.maxLength(12, 'expected at most 12 moves a year')), []),
   /** By the season (the program says when to stop), kept dry all winter, or watered whatever the state. */
   watering: v.optional(v.picklist(['by-season', 'dry', 'watered']), 'by-season'),
 });
@@ -156,7 +186,8 @@ export const planSchema = v.strictObject({
   lots: v.optional(v.pipe(v.array(lotSchema), v.maxLength(200)), []),
   /** Which published threshold counts the hours at risk of grey mould (`mouldRules`). */
   mouldRule: v.optional(v.picklist(['wet-93', 'wet-85', 'wet-night']), 'wet-93'),
-  /** The user's own numbers for a group: group id → number name → value. */
+  ownGroups: v.optional(v.pipe(v.array(ownGroupSchema), v.maxLength(100)), []),
+  /** The user's own numbers for a group of the catalogue: group id → number name → value. */
   groupEdits: v.optional(
     v.record(identifier, v.record(v.pipe(v.string(), v.maxLength(40)), quantity(-80, 5000, ''))),
     {},
@@ -166,6 +197,12 @@ export const planSchema = v.strictObject({
 export type Plan = v.InferOutput<typeof planSchema>;
 export type Place = Plan['places'][number];
 export type Lot = Plan['lots'][number];
+export type Spot = Lot['spot'];
+export type Move = Lot['moves'][number];
+export type OwnGroup = Plan['ownGroups'][number];
+
+/** The id that stands for the open air where a lot's place is asked for. */
+export const outdoors = 'outdoors';
 export type Climate = Plan['climate'];
 export type MonthNormals = v.InferOutput<typeof monthSchema>;
 export type Tariff = Plan['tariff'];

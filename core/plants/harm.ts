@@ -14,6 +14,8 @@ export interface HarmDays {
   readonly scorch: Float64Array;
   /** 1 on days after the fifth running day of wet mix colder than the group's limit [d]. */
   readonly wetCold: Float64Array;
+  /** 1 on days on which heat has lasted so long that the plant declines [d]. */
+  readonly decline: Float64Array;
 }
 
 /** A harm over a season: its sum, how many days, the first and the worst day (null where there was none). */
@@ -87,6 +89,14 @@ function scorchDays(group: GroupNumbers, dailyLight: Float64Array, scorch: Float
   }
 }
 
+/** What the days before have made of a plant, a day an entry. */
+export interface HarmPast {
+  /** Leaf temperature at which cold damage begins, by its hardening and its mix [°C]; the group's limits where not given. */
+  readonly coldLimit?: Float64Array;
+  /** 1 on days of decline from lasting heat; none where not given. */
+  readonly decline?: Uint8Array;
+}
+
 /**
  * Harms of a group from its leaf temperature through the day; harm alone goes by the hour, state by the day's mean.
  * @param leafTemperature means over steps of `stepMinutes` [°C], whole days
@@ -99,6 +109,7 @@ export function harmDoses(
   stepMinutes: number,
   wet: boolean | Uint8Array,
   dailyLight: Float64Array | null = null,
+  past: HarmPast = {},
 ): HarmDays {
   const perDay = 1440 / stepMinutes;
   const count = leafTemperature.length / perDay;
@@ -120,13 +131,19 @@ export function harmDoses(
     heat: numbers(),
     scorch: numbers(),
     wetCold: numbers(),
+    decline: past.decline === undefined ? numbers() : Float64Array.from(past.decline),
   };
   const hours = stepMinutes / 60;
   let wetColdRun = 0;
   for (let day = 0; day < count; day += 1) {
     const isWet = typeof wet === 'boolean' ? wet : wet[day] === 1;
     const limits = {
-      cold: isWet ? group.damageColdWet : group.damageColdDry,
+      cold:
+        past.coldLimit !== undefined
+          ? (past.coldLimit[day] as number)
+          : isWet
+            ? group.damageColdWet
+            : group.damageColdDry,
       chill: group.chillBelow ?? Number.NEGATIVE_INFINITY,
       hot: group.damageHot,
     };
@@ -162,6 +179,7 @@ export function harmTotals(harms: HarmDays) {
     heat: summariseHarm(harms.heat).total,
     scorch: summariseHarm(harms.scorch).days,
     wetCold: summariseHarm(harms.wetCold).days,
+    decline: summariseHarm(harms.decline).days,
     frostHours: summariseHarm(harms.frostHours).total,
   };
 }

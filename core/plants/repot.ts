@@ -17,7 +17,11 @@ export function rootWarmth(group: GroupNumbers): number {
  * Days on which a plant may be repotted, 1 each: growing or slow, warm enough for roots, and six weeks clear of
  * cold rest. Common practice, no source. Days near the end of the series look no further than it goes.
  */
-export function repotDays(group: GroupNumbers, result: PlantResult): Uint8Array {
+export function repotDays(
+  group: GroupNumbers,
+  result: PlantResult,
+  roots: Float64Array = result.rememberedLeaf,
+): Uint8Array {
   const good = new Uint8Array(result.state.length);
   const least = rootWarmth(group);
   let nextCold = Number.POSITIVE_INFINITY;
@@ -25,8 +29,7 @@ export function repotDays(group: GroupNumbers, result: PlantResult): Uint8Array 
     const state = result.state[day] as number;
     if (state === restingCold) nextCold = day;
     const awake = state === growing || state === slow;
-    good[day] =
-      awake && (result.rememberedLeaf[day] as number) >= least && nextCold - day > daysBeforeCold ? 1 : 0;
+    good[day] = awake && (roots[day] as number) >= least && nextCold - day > daysBeforeCold ? 1 : 0;
   }
   return good;
 }

@@ -32,6 +32,8 @@ export interface PlantResult {
   /** Index into `plantStates`, and into `limitingFactors`. */
   readonly state: Uint8Array;
   readonly limiting: Uint8Array;
+  /** Share of the whole lack of growth that the limiting factor has, 0–1. */
+  readonly limitingShare: Float64Array;
   /** Days in each state, indexed as `plantStates` [d]. */
   readonly stateDays: Float64Array;
   /** The day's own indices, 0–1, and their product. */
@@ -47,6 +49,13 @@ export interface PlantResult {
   /** Kelvin to warm (positive) or cool (negative), and mol m⁻² d⁻¹ to add, for the next better state; 0 where none. */
   readonly marginKelvin: Float64Array;
   readonly marginLight: Float64Array;
+  /** Kelvin it may cool (negative) or warm (positive), and mol m⁻² d⁻¹ it may lose (negative), before the next worse state; 0 where none. */
+  readonly spareKelvin: Float64Array;
+  readonly spareLight: Float64Array;
+  /** How hardened to cold it is, 0–1. */
+  readonly hardening: Float64Array;
+  /** Remembered daily light for each degree above the base [mol m⁻² d⁻¹ K⁻¹]; 0 at and below the base. */
+  readonly photothermal: Float64Array;
   /** 1 where water was given or the mix still holds more than half of it: the wet limit of cold counts. */
   readonly watered: Uint8Array;
   readonly wet: Uint8Array;
@@ -99,6 +108,11 @@ function emptyResult(count: number) {
     rememberedLight: numbers(),
     marginKelvin: numbers(),
     marginLight: numbers(),
+    limitingShare: numbers(),
+    spareKelvin: numbers(),
+    spareLight: numbers(),
+    hardening: numbers(),
+    photothermal: numbers(),
     watered: codes(),
     wet: codes(),
     decline: codes(),

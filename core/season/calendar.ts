@@ -1,3 +1,5 @@
+import type { OutdoorSteps } from '../weather/index.ts';
+
 const dayMs = 86_400_000;
 const hourMs = 3_600_000;
 
@@ -9,14 +11,49 @@ export function dayOfMonthDay(monthDay: string): number {
   return daysBeforeMonth[Number(monthDay.slice(0, 2)) - 1] + Number(monthDay.slice(3, 5)) - 1;
 }
 
-/** First day of the season as day of a common year (0 = 1 January): 1 August, south of the equator 1 February. */
-export function seasonStartDay(latitude: number): number {
-  return latitude >= 0 ? 212 : 31;
+/** First day of a season and the half-year of it that is winter. */
+export interface SeasonSpan {
+  /** Day of a common year, 0 = 1 January. */
+  readonly startDay: number;
+  /** First and last day index of the winter half-year, counted from `startDay`. */
+  readonly winterFrom: number;
+  readonly winterTo: number;
 }
 
-/** First and last day index of the half-year that is winter, counted from the season's first day (October to March, or April to September). */
-export function winterSpan(latitude: number): { from: number; to: number } {
-  return latitude >= 0 ? { from: 61, to: 242 } : { from: 59, to: 241 };
+/** Latitude of the tropics: nearer to the equator "winter" is what the climate makes it [degrees]. */
+const tropic = 23.44;
+
+/** Least difference of the warmest and the coolest month for the climate to have a winter of its own [K] (judgement, no source). */
+const leastSwing = 1.5;
+
+/**
+ * The season of a site: from 1 August, south of the equator from 1 February, with October to March, or April to
+ * September, as winter. Between the tropics winter is the six whole months running that are coolest outdoors, and
+ * the season begins two months before; where all months are alike it goes by the hemisphere.
+ */
+export function seasonSpan(
+  latitude: number,
+  weather: Pick<OutdoorSteps, 'dryBulb' | 'stepMinutes'>,
+): SeasonSpan {
+  const usual = latitude >= 0 ? 9 : 3;
+  const first = Math.abs(latitude) < tropic ? (coolestHalf(weather) ?? usual) : usual;
+  const startDay = daysBeforeMonth[(first + 10) % 12];
+  const from = (daysBeforeMonth[first] - startDay + 365) % 365;
+  const end = (daysBeforeMonth[(first + 6) % 12] - startDay + 365) % 365;
+  return { startDay, winterFrom: from, winterTo: (end + 364) % 365 };
+}
+
+/** First month (0 = January) of the six running that are coolest; null where the months are alike. */
+function coolestHalf({ dryBulb, stepMinutes }: Pick<OutdoorSteps, 'dryBulb' | 'stepMinutes'>): number | null {
+  const perDay = 1440 / stepMinutes;
+  const means = Array.from({ length: 12 }, (_, month) => {
+    const days = dryBulb.subarray(daysBeforeMonth[month] * perDay, daysBeforeMonth[month + 1] * perDay);
+    return days.reduce((sum, value) => sum + value, 0) / days.length;
+  });
+  if (!(Math.max(...means) - Math.min(...means) >= leastSwing)) return null;
+  const half = (first: number) =>
+    [0, 1, 2, 3, 4, 5].reduce((sum, month) => sum + means[(first + month) % 12], 0);
+  return means.map((_, first) => first).reduce((best, first) => (half(first) < half(best) ? first : best));
 }
 
 /** ISO date of a day of the season whose first day begins at `startMs` (standard time, shifted by `offsetHours`). */
@@ -75,9 +112,9 @@ export function within(minute: number, from: number, to: number): boolean {
   return from < to ? minute >= from && minute < to : minute >= from || minute < to;
 }
 
-/** Calendar month, 1 January … 12 December, of a day of the season at a latitude. */
-export function monthOfSeasonDay(day: number, latitude: number): number {
-  const ofYear = (seasonStartDay(latitude) + day) % 365;
+/** Calendar month, 1 January … 12 December, of a day of the season that begins on `startDay` (0 = 1 January). */
+export function monthOfSeasonDay(day: number, startDay: number): number {
+  const ofYear = (startDay + day) % 365;
   let month = 1;
   while (daysBeforeMonth[month] <= ofYear) month += 1;
   return month;

@@ -5,13 +5,21 @@ export {
   lightOf,
   outdoorDaily,
   runSeason,
+  seasonSetting,
   siteYear,
   wetnessOf,
 } from './season.ts';
 export type { SeasonCache } from './season.ts';
 export { prepareSiteYear, seasonStepMinutes } from './site-year.ts';
 export type { SiteYear } from './site-year.ts';
-export { isoDate, monthOfSeasonDay, seasonStartDay, winterSpan, within } from './calendar.ts';
+export { isoDate, monthOfSeasonDay, seasonSpan, within } from './calendar.ts';
+export type { SeasonSpan } from './calendar.ts';
+export { judgeLot } from './setting.ts';
+export type { SeasonSetting } from './setting.ts';
+export { benchTaken, placeOn, shareOfSeason, staysOf } from './stays.ts';
+export type { Stay } from './stays.ts';
+export { isWhole } from './plant-climate.ts';
+export type { PlantClimate } from './plant-climate.ts';
 export { clockOf } from './clock.ts';
 export type { SeasonClock } from './clock.ts';
 export { preparePlaceRun, runPlaceHeat, setDrive } from './place-heat.ts';

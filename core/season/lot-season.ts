@@ -1,56 +1,115 @@
 import type { Lot, Plan } from '../plan/schema.ts';
-import { groupNumbers, plantGroup } from '../plan/groups.ts';
-import { harmDoses, harmTotals, runPlants, waterAdvice } from '../plants/index.ts';
-import type { PlaceYear } from './place-season.ts';
-import { seasonStepMinutes } from './site-year.ts';
-import type { LotSeason } from './result.ts';
+import { planGroup } from '../plan/plan-groups.ts';
+import type { GroupNumbers } from '../plan/groups.ts';
+import {
+  coldLimits,
+  flowerOutlook,
+  harmDoses,
+  harmTotals,
+  repotDays,
+  runPlants,
+  waterAdvice,
+} from '../plants/index.ts';
+import type { PlantClimate } from './plant-climate.ts';
+import type { LotDays, LotSeason } from './result.ts';
+import type { SiteYear } from './site-year.ts';
+import type { Stay } from './stays.ts';
 
-/** Judges one lot of plants in a place's year. */
-export function runLot(plan: Plan, lot: Lot, place: PlaceYear): LotSeason {
-  const group = plantGroup(lot.group);
-  if (group === null) throw new RangeError(`expected a plant group of the catalogue, got ${lot.group}`);
-  const numbers = groupNumbers(group, plan.groupEdits[lot.group]);
-  const { daily } = place;
-  const dailyLight = daily.daylight.map((light, day) => light + daily.lampLight[day]);
+/** A stay with the climate of its place. */
+export interface StayIn extends Stay {
+  readonly climate: PlantClimate;
+}
+
+/** Everything a plant would live through that stood in one climate all season. */
+export function livedIn(climate: PlantClimate): LotDays {
+  return { ...climate.daily, dailyLight: climate.lightAt({ across: 'all', along: 'all', level: 'all' }) };
+}
+
+const dailyNames = ['leafLeast', 'leafMean', 'leafMost', 'leafNight', 'potMean', 'photoperiod'] as const;
+
+/** Days of the climates a lot stands in, joined stay after stay, and its leaf temperature by the step. */
+function joined(lot: Lot, stays: readonly StayIn[]): { lived: LotDays; leaf: Float64Array } {
+  const [{ climate }] = stays;
+  if (stays.length === 1)
+    return { lived: { ...livedIn(climate), dailyLight: climate.lightAt(lot.spot) }, leaf: climate.leaf };
+  const days = climate.daily.leafMean.length;
+  const perDay = climate.leaf.length / days;
+  const leaf = new Float64Array(climate.leaf.length);
+  const series = Object.fromEntries(dailyNames.map((name) => [name, new Float64Array(days)]));
+  const dailyLight = new Float64Array(days);
+  for (const stay of stays) {
+    const part = (values: Float64Array) => values.subarray(stay.from, stay.to + 1);
+    for (const name of dailyNames) series[name].set(part(stay.climate.daily[name]), stay.from);
+    dailyLight.set(part(stay.climate.lightAt(lot.spot)), stay.from);
+    leaf.set(stay.climate.leaf.subarray(stay.from * perDay, (stay.to + 1) * perDay), stay.from * perDay);
+  }
+  return { lived: { ...series, dailyLight } as unknown as LotDays, leaf };
+}
+
+/** Judges one lot through the season, wherever it stands; what it remembers goes with it. */
+export function runLot(
+  plan: Plan,
+  lot: Lot,
+  stays: readonly StayIn[],
+  numbers: GroupNumbers,
+  year: SiteYear,
+): LotSeason {
+  const group = planGroup(plan, lot.group);
+  if (group === null) throw new RangeError(`expected a plant group of the plan, got ${lot.group}`);
+  const { lived, leaf } = joined(lot, stays);
   const days = {
-    meanLeaf: daily.leafMean,
-    leastLeaf: daily.leafLeast,
-    mostLeaf: daily.leafMost,
-    meanNightLeaf: daily.leafNight,
-    dailyLight,
-    photoperiod: daily.photoperiod,
+    meanLeaf: lived.leafMean,
+    leastLeaf: lived.leafLeast,
+    mostLeaf: lived.leafMost,
+    meanNightLeaf: lived.leafNight,
+    dailyLight: lived.dailyLight,
+    photoperiod: lived.photoperiod,
   };
   const result = runPlants(numbers, days, { watering: lot.watering });
-  const harms = harmDoses(numbers, place.leaf, seasonStepMinutes, result.wet, dailyLight);
-  const count = dailyLight.length;
-  const watering = new Uint8Array(count);
-  for (let day = 0; day < count; day++) {
-    watering[day] =
-      lot.watering === 'dry'
-        ? 2
-        : waterAdvice(result.state[day], numbers, meanAhead(daily.leafMean, day)).code;
-  }
+  const coldLimit = coldLimits(numbers, result);
+  const harms = harmDoses(numbers, leaf, year.clock.stepMinutes, result.wet, lived.dailyLight, {
+    coldLimit,
+    decline: result.decline,
+  });
+  const watering = lived.leafMean.map((_, day) =>
+    lot.watering === 'dry' ? 2 : waterAdvice(result.state[day], numbers, meanAhead(lived.leafMean, day)).code,
+  );
   return {
     lotId: lot.id,
     groupId: lot.group,
     placeId: lot.place,
+    stays: stays.map(({ placeId, from, to }) => ({ placeId, from, to })),
+    lived,
     state: result.state,
     stateDays: result.stateDays,
     temperatureIndex: result.temperatureIndex,
     lightIndex: result.lightIndex,
+    waterIndex: result.waterIndex,
+    carbonIndex: result.carbonIndex,
     growthIndex: result.growthIndex,
+    rememberedLeaf: result.rememberedLeaf,
+    rememberedLight: result.rememberedLight,
     limiting: result.limiting,
+    limitingShare: result.limitingShare,
     marginKelvin: result.marginKelvin,
     marginLight: result.marginLight,
+    spareKelvin: result.spareKelvin,
+    spareLight: result.spareLight,
+    hardening: result.hardening,
+    coldLimit,
+    photothermal: result.photothermal,
+    repot: repotDays(numbers, result, lived.potMean),
+    flowering: flowerOutlook(group, numbers, days, result),
     frostDose: harms.frost,
     chillDose: harms.chill,
     heatDose: harms.heat,
     scorchDose: harms.scorch,
     wetColdDose: harms.wetCold,
+    declineDose: harms.decline,
     harm: harmTotals(harms),
     transitions: result.transitions,
     wet: result.wet,
-    watering,
+    watering: Uint8Array.from(watering),
   };
 }
 

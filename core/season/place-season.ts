@@ -29,6 +29,10 @@ export interface PlaceYear {
   readonly daily: DailySeries;
   /** Leaf temperature of every step of the season [°C]. */
   readonly leaf: Float64Array;
+  /** Share of the daylight that snow, drops on the cover and the fleece let through in every step, 0–1. */
+  readonly passing: Float64Array;
+  /** Light of each lamp entry, day by day, mean of the growing area [mol m⁻² d⁻¹]. */
+  readonly lampLightBy: readonly Float64Array[];
   readonly parts: readonly HeatPart[];
   readonly energyResidual: number;
   readonly heights: Heights;
@@ -75,6 +79,8 @@ export function runPlaceYear(
   let mostCarbonDioxide = 0;
   let heights: Heights = { floor: 0, bench: 0, ridge: 0, middle: 0, edge: 0 };
   const leaf = new Float64Array(clock.n);
+  const passing = new Float64Array(clock.n);
+  const lampLightBy = lamps.map(() => new Float64Array(days));
   const hours = clock.stepMinutes / 60;
   const first = startDay * perDay;
   const { heaters } = run.network;
@@ -89,21 +95,23 @@ export function runPlaceYear(
     let lampPeak = 0;
     let ppfd = 0;
     let lampShare = 0;
+    const underFleece = drive.fleeceLaid ? light.fleeceShare : 1;
     for (let l = 0; l < lamps.length; l++) {
       const on = run.lampFlags[l][k];
       if (on === 0) continue;
       lampPeak += lamps[l].watts;
       lampWatts += on * lamps[l].watts;
       ppfd += on * lamps[l].ppfd;
+      lampLightBy[l][day] += on * lamps[l].ppfd * underFleece * moles;
       if (lamps[l].ppfd > 0 && on > lampShare) lampShare = on;
     }
     const lit = ppfd > 0 || (seesDay && clock.sunUp[k] === 1);
     leaf[index] = leafOf(state);
     reducer.temperatures(airOf(state), leaf[index], potsOf(state), lit);
-    const underFleece = drive.fleeceLaid ? light.fleeceShare : 1;
     ppfd *= underFleece;
     const clear = coverClear(run, drive.snowDepth, state.condensing);
-    series.daylight[day] += light.benchPhotons[k] * underFleece * clear * moles;
+    passing[index] = underFleece * clear;
+    series.daylight[day] += light.benchPhotons[k] * passing[index] * moles;
     series.lampLight[day] += ppfd * moles;
     if (seesDay && clock.twilight[k] === 1) reducer.hours(series.photoperiod, day);
     else if (lampShare > 0) reducer.hours(series.photoperiod, day, lampShare);
@@ -151,6 +159,8 @@ export function runPlaceYear(
     run,
     daily: series,
     leaf,
+    passing,
+    lampLightBy,
     parts: ledger.parts(coldestNight),
     heights,
     fuels: fuelCount.uses(),

@@ -1,4 +1,6 @@
+import type { FlowerOutlook } from '../plants/index.ts';
 import type { Plan } from '../plan/schema.ts';
+import type { Stay } from './stays.ts';
 
 /**
  * What a season run gives. Days run from the season's first day (1 August, or 1 February south of the
@@ -126,14 +128,31 @@ export interface HarmTotals {
   readonly heat: number;
   readonly scorch: number;
   readonly wetCold: number;
+  /** Days of decline from lasting heat [d]. */
+  readonly decline: number;
   /** Hours below the cold damage limit of the group [h]. */
   readonly frostHours: number;
+}
+
+/** What a lot lived through, a day an entry: leaf and pot temperatures [°C], light [mol m⁻² d⁻¹], day length [h]. */
+export interface LotDays {
+  readonly leafLeast: Float64Array;
+  readonly leafMean: Float64Array;
+  readonly leafMost: Float64Array;
+  readonly leafNight: Float64Array;
+  readonly potMean: Float64Array;
+  readonly dailyLight: Float64Array;
+  readonly photoperiod: Float64Array;
 }
 
 export interface LotSeason {
   readonly lotId: string;
   readonly groupId: string;
+  /** Where it stands on the season's first day (a place or `outdoors`), and all its stays. */
   readonly placeId: string;
+  readonly stays: readonly Stay[];
+  /** What it lived through where it stood, day by day. */
+  readonly lived: LotDays;
   /** Index into `plantStates` for each day. */
   readonly state: Uint8Array;
   /** Share of each state in days, indexed as `plantStates`. */
@@ -141,17 +160,40 @@ export interface LotSeason {
   readonly temperatureIndex: Float64Array;
   readonly lightIndex: Float64Array;
   readonly growthIndex: Float64Array;
-  /** Index into `limitingFactors` for each day. */
+  readonly waterIndex: Float64Array;
+  /** Carbon gain by night temperature, 0–1; where development runs ahead of it, growth is soft. */
+  readonly carbonIndex: Float64Array;
+  /** Remembered mean temperature [°C] and daily light [mol m⁻² d⁻¹] that the state is read from. */
+  readonly rememberedLeaf: Float64Array;
+  readonly rememberedLight: Float64Array;
+  /** Index into `limitingFactors` for each day, and the share of the whole lack of growth that is its, 0–1. */
   readonly limiting: Uint8Array;
+  readonly limitingShare: Float64Array;
   /** Kelvin to warm (positive) or cool (negative) and mol m⁻² d⁻¹ to add for the next better state; 0 where none. */
   readonly marginKelvin: Float64Array;
   readonly marginLight: Float64Array;
+  /**
+   * How far the next worse state is: kelvin it may cool (negative) or warm (positive), and mol m⁻² d⁻¹ it may lose
+   * (negative); 0 where no such change makes it worse.
+   */
+  readonly spareKelvin: Float64Array;
+  readonly spareLight: Float64Array;
+  /** How hardened it is, 0–1, and the leaf temperature at which cold damage begins on the day [°C]. */
+  readonly hardening: Float64Array;
+  readonly coldLimit: Float64Array;
+  /** Daily light for each degree above the base, as remembered [mol m⁻² d⁻¹ K⁻¹]; 0 at and below the base. */
+  readonly photothermal: Float64Array;
+  /** 1 on days on which it may be repotted. */
+  readonly repot: Uint8Array;
+  readonly flowering: FlowerOutlook;
   /** Daily harm doses. */
   readonly frostDose: Float64Array;
   readonly chillDose: Float64Array;
   readonly heatDose: Float64Array;
   readonly scorchDose: Float64Array;
   readonly wetColdDose: Float64Array;
+  /** Days on which heat has lasted so long that the plant declines [d]. */
+  readonly declineDose: Float64Array;
   readonly harm: HarmTotals;
   readonly transitions: readonly Transition[];
   /** 1 on days on which the mix is wet, so that the wet limit of cold counts. */
@@ -163,6 +205,7 @@ export interface LotSeason {
 export interface PlaceSeason {
   readonly placeId: string;
   readonly daily: DailySeries;
+  /** Lots that stand here on any day of the season: see their `stays`. */
   readonly lots: readonly LotSeason[];
   readonly totals: {
     readonly heaterHeat: number;
@@ -209,10 +252,16 @@ export interface SeasonResult {
   readonly startMs: number;
   readonly days: number;
   readonly startDate: string;
+  /** The first day as day of a common year, 0 = 1 January. */
+  readonly startDay: number;
   /** Half-year that is winter at the site: first and last day index. */
   readonly winterFrom: number;
   readonly winterTo: number;
   readonly outdoor: OutdoorDaily;
+  /** Plants in the open: what they would live through there, and the lots that stand there on any day. */
+  readonly outdoors: { readonly lived: LotDays; readonly lots: readonly LotSeason[] };
+  /** Every lot once, in the plan's order. */
+  readonly lots: readonly LotSeason[];
   readonly places: readonly PlaceSeason[];
   readonly totals: { readonly cost: number; readonly electricity: number; readonly heaterHeat: number };
   readonly notes: readonly string[];

@@ -1,15 +1,20 @@
-import type { Place, Plan } from '../plan/schema.ts';
+import { outdoors } from '../plan/schema.ts';
+import type { Lot, Place, Plan } from '../plan/schema.ts';
 import type { WeatherYear } from '../weather/index.ts';
 import { sharedSkySeries } from '../light/index.ts';
 import { handbookFigure } from './handbook-figure.ts';
-import { runLot } from './lot-season.ts';
 import { placeLight } from './place-light.ts';
 import type { PlaceLight } from './place-light.ts';
 import { runPlaceYear } from './place-season.ts';
 import type { PlaceYear } from './place-season.ts';
 import { prepareSiteYear } from './site-year.ts';
 import type { SiteYear } from './site-year.ts';
-import { isoDate, seasonStartDay, winterSpan } from './calendar.ts';
+import { isoDate } from './calendar.ts';
+import { livedIn } from './lot-season.ts';
+import type { PlantClimate } from './plant-climate.ts';
+import { judgeLot, openClimate, placeClimate } from './setting.ts';
+import type { SeasonSetting } from './setting.ts';
+import { shareOfSeason } from './stays.ts';
 import type { LotSeason, OutdoorDaily, PlaceSeason, SeasonResult } from './result.ts';
 import { boundedMap } from './bounded-map.ts';
 import type { BoundedMap } from './bounded-map.ts';
@@ -23,6 +28,7 @@ export interface SeasonCache {
   readonly years: BoundedMap<SiteYear>;
   readonly lights: BoundedMap<PlaceLight>;
   readonly places: BoundedMap<PlaceYear>;
+  readonly climates: BoundedMap<PlantClimate>;
   readonly lots: BoundedMap<LotSeason>;
   nextWeather: number;
 }
@@ -33,6 +39,7 @@ export function createSeasonCache(): SeasonCache {
     years: boundedMap(2),
     lights: boundedMap(24),
     places: boundedMap(60),
+    climates: boundedMap(64),
     lots: boundedMap(400),
     nextWeather: 1,
   };
@@ -49,15 +56,12 @@ export function runSeason(
   weather: WeatherYear,
   cache: SeasonCache = createSeasonCache(),
 ): SeasonResult {
-  const year = siteYear(plan, weather, cache);
-  const startDay = seasonStartDay(year.site.latitude);
-  const outdoor = outdoorDaily(year, startDay);
-  const coldestNight = coldestNightOf(year, startDay);
-  const places = plan.places.map((place) =>
-    placeSeason(plan, place, year, startDay, coldestNight, cache, outdoor),
-  );
-  const startMs = year.steps.startMs + startDay * 86_400_000;
-  const winter = winterSpan(year.site.latitude);
+  const setting = seasonSetting(plan, weather, cache);
+  const { year, outdoor, climates } = setting;
+  const lots = plan.lots.map((lot) => judgeLot(setting, lot));
+  const places = plan.places.map((place) => placeSeason(setting, place, standingIn(lots, place.id)));
+  const startMs = year.steps.startMs + year.startDay * 86_400_000;
+  const open = climates.get(outdoors) as PlantClimate;
   return {
     plan,
     planName: plan.name,
@@ -65,9 +69,12 @@ export function runSeason(
     startMs,
     days: outdoor.mean.length,
     startDate: isoDate(startMs, weather.utcOffsetHours, 0),
-    winterFrom: winter.from,
-    winterTo: winter.to,
+    startDay: year.startDay,
+    winterFrom: year.winter.from,
+    winterTo: year.winter.to,
     outdoor,
+    outdoors: { lived: livedIn(open), lots: standingIn(lots, outdoors) },
+    lots,
     places,
     totals: {
       cost: total(places, (place) => place.totals.cost),
@@ -79,6 +86,41 @@ export function runSeason(
     },
     notes: year.notes,
   };
+}
+
+/** Lots that stand in a place on any day. */
+function standingIn(lots: readonly LotSeason[], placeId: string): LotSeason[] {
+  return lots.filter((lot) => lot.stays.some((stay) => stay.placeId === placeId));
+}
+
+/** Runs the heat of every place of a plan, so that lots may be judged in them. */
+export function seasonSetting(
+  plan: Plan,
+  weather: WeatherYear,
+  cache: SeasonCache = createSeasonCache(),
+): SeasonSetting {
+  const year = siteYear(plan, weather, cache);
+  const outdoor = outdoorDaily(year, year.startDay);
+  const coldestNight = coldestNightOf(year, year.startDay);
+  const places = new Map<string, PlaceYear>();
+  const climates = new Map<string, PlantClimate>();
+  for (const place of plan.places) {
+    const wetness = wetnessOf(place, plan.lots, (lot) => shareOfSeason(lot, year.startDay, place.id));
+    const key = JSON.stringify([year.key, { ...place, id: '', name: '' }, wetness, plan.mouldRule]);
+    const heat = cache.places.get(key, () =>
+      runPlaceYear(plan, place, year, lightOf(place, year, cache), wetness, year.startDay, coldestNight),
+    );
+    places.set(place.id, heat);
+    climates.set(
+      place.id,
+      cache.climates.get(key, () => placeClimate(key, place, heat, year)),
+    );
+  }
+  climates.set(
+    outdoors,
+    cache.climates.get(year.key, () => openClimate(year, outdoor)),
+  );
+  return { plan, weather, year, outdoor, places, climates, cache };
 }
 
 function total(places: readonly PlaceSeason[], of: (place: PlaceSeason) => number): number {
@@ -122,31 +164,14 @@ export function lightOf(place: Place, year: SiteYear, cache: SeasonCache): Place
   return cache.lights.get(key, () => placeLight(place, year));
 }
 
-function placeSeason(
-  plan: Plan,
-  place: Place,
-  year: SiteYear,
-  startDay: number,
-  coldestNight: number,
-  cache: SeasonCache,
-  outdoor: OutdoorDaily,
-): PlaceSeason {
-  const lots = plan.lots.filter((lot) => lot.place === place.id);
-  const wetness = wetnessOf(place, lots);
-  const key = JSON.stringify([year.key, { ...place, id: '', name: '' }, wetness, plan.mouldRule]);
-  const light = lightOf(place, year, cache);
-  const heat = cache.places.get(key, () =>
-    runPlaceYear(plan, place, year, light, wetness, startDay, coldestNight),
-  );
-  const judged = lots.map((lot) => {
-    const lotKey = JSON.stringify([key, { ...lot, name: '' }, plan.groupEdits[lot.group] ?? null]);
-    return cache.lots.get(lotKey, () => runLot(plan, lot, heat));
-  });
+function placeSeason(setting: SeasonSetting, place: Place, lots: readonly LotSeason[]): PlaceSeason {
+  const { plan, year, outdoor } = setting;
+  const heat = setting.places.get(place.id) as PlaceYear;
   return {
     placeId: place.id,
     daily: heat.daily,
-    lots: judged,
-    totals: totalsOf(heat, judged, outdoor),
+    lots,
+    totals: totalsOf(heat, lots, outdoor),
     heat: heat.parts,
     heights: heat.heights,
     fuels: heat.fuels,
@@ -155,11 +180,18 @@ function placeSeason(
   };
 }
 
-/** Moist share of the mix by the lots' watering: dry 0.02, by season 0.12, watered 0.4 (estimates, no source). */
-export function wetnessOf(place: Place, lots: readonly Plan['lots'][number][]): number {
+/**
+ * Moist share of the mix by the lots' watering: dry 0.02, by season 0.12, watered 0.4 (estimates, no source).
+ * @param share how much of the season each lot stands here, 0–1
+ */
+export function wetnessOf(
+  place: Place,
+  lots: readonly Plan['lots'][number][],
+  share: (lot: Lot) => number = () => 1,
+): number {
   const moist = { dry: 0.02, 'by-season': 0.12, watered: 0.4 };
-  const area = lots.reduce((sum, lot) => sum + lot.area, 0);
-  const wet = lots.reduce((sum, lot) => sum + lot.area * moist[lot.watering], 0);
+  const area = lots.reduce((sum, lot) => sum + lot.area * share(lot), 0);
+  const wet = lots.reduce((sum, lot) => sum + lot.area * share(lot) * moist[lot.watering], 0);
   return Math.min(1, wet / Math.max(area, place.growingArea));
 }
 

@@ -3,6 +3,7 @@ import { groundFromWeather, groundTemperature, outdoorSteps } from '../weather/i
 import type { Plan } from '../plan/schema.ts';
 import type { PlanSite } from '../plan/site.ts';
 import { standardPressure } from '../sun/index.ts';
+import { seasonSpan } from './calendar.ts';
 import { seasonClock } from './clock.ts';
 import type { SeasonClock } from './clock.ts';
 import { humidityRatios, skyTemperatures } from './surroundings.ts';
@@ -10,6 +11,9 @@ import { humidityRatios, skyTemperatures } from './surroundings.ts';
 /** Everything that depends on site, weather and tariff alone: computed once, shared by all places and changes. */
 export interface SiteYear {
   readonly key: string;
+  /** The season's first day as day of a common year (0 = 1 January), and the half-year of it that is winter. */
+  readonly startDay: number;
+  readonly winter: { readonly from: number; readonly to: number };
   readonly site: PlanSite;
   readonly steps: OutdoorSteps;
   readonly clock: SeasonClock;
@@ -41,11 +45,14 @@ export function prepareSiteYear(
   const { site, notes } = siteFor(plan, weather);
   const steps = outdoorSteps(weather, site, { stepMinutes });
   const clock = seasonClock(steps, site.timeZone, plan.tariff);
+  const span = seasonSpan(site.latitude, steps);
   const ground = groundFromWeather(weather);
   const deepGround = new Float64Array(366);
   for (let day = 0; day < 366; day++) deepGround[day] = groundTemperature(deepGroundDepth, day + 1, ground);
   return {
     key,
+    startDay: span.startDay,
+    winter: { from: span.winterFrom, to: span.winterTo },
     site,
     steps,
     clock,

@@ -11,6 +11,7 @@ import {
   placeLampHours,
   runSeason,
   weatherFromPlan,
+  lotOf,
 } from '../../core/index.ts';
 import type { Lamp, Plan, WeatherYear } from '../../core/index.ts';
 
@@ -102,16 +103,7 @@ describe('placing the hours of a lamp', () => {
   it('a group that flowers in short days is spared a longer one', () => {
     const short: Plan = {
       ...planWith({ ...panel, on: '11:00', off: '15:00' }, 0.1),
-      lots: [
-        {
-          id: 'kalanchoes',
-          name: 'Kalanchoes',
-          group: 'kalanchoe',
-          place: 'lean-to',
-          area: 1,
-          watering: 'by-season',
-        },
-      ],
+      lots: [lotOf({ id: 'kalanchoes', name: 'Kalanchoes', group: 'kalanchoe', place: 'lean-to', area: 1 })],
     };
     const { placings: found } = placeLampHours(short, weather, 'lean-to', 'panel', { cache });
     expect(found.find((each) => each.on === '18:00')!.against).toMatch(/Kalanchoes flower in short days/);

@@ -6,7 +6,6 @@ import {
   isoDate,
   runNight,
   runSeason,
-  seasonStartDay,
   weatherFromPlan,
 } from '../../core/index.ts';
 import type { NightInput, NightResult, Place, Plan, PlaceNight, WeatherYear } from '../../core/index.ts';
@@ -165,7 +164,7 @@ describe('the night and the season', () => {
       (a, b) => season.outdoor.least[a] - season.outdoor.least[b],
     );
     for (const day of coldest.slice(0, 6)) {
-      const midnight = ((seasonStartDay(plan.site.latitude) + day) % 365) * 24;
+      const midnight = ((season.startDay + day) % 365) * 24;
       const hours = { from: midnight - 7, to: midnight + 7 };
       const mean = (values: Float64Array) =>
         values.subarray(hours.from, hours.to).reduce((sum, value) => sum + value, 0) / 14;

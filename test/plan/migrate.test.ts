@@ -5,7 +5,7 @@ import { demonstrationPlan, parsePlan, planSchemaVersion } from '../../core/inde
 import type { Plan } from '../../core/index.ts';
 
 type Tree = Record<string, unknown>;
-const written = (version: 1 | 2): Tree =>
+const written = (version: 1 | 2 | 3): Tree =>
   JSON.parse(readFileSync(new URL(`plan-version-${version}.json`, import.meta.url), 'utf8')) as Tree;
 
 function opened(input: unknown): Plan {
@@ -26,7 +26,7 @@ function values(tree: unknown, path = ''): string[] {
 const asNow = (path: string) =>
   path.replace(/^(places\.\d+\.vents)\.(?!\d)/, '$1.0.').replace(/^(places\.\d+\.vents) = null$/, '$1 = []');
 
-describe.each([1, 2] as const)('a plan of version %i', (version) => {
+describe.each([1, 2, 3] as const)('a plan of version %i', (version) => {
   it('keeps every value it was written with', () => {
     const file = written(version);
     expect(file.schemaVersion).toBe(version);
@@ -45,6 +45,17 @@ describe.each([1, 2] as const)('a plan of version %i', (version) => {
     expect(opened(JSON.parse(JSON.stringify(plan)))).toEqual(plan);
   });
 
+  it('has lots that stay where they are, everywhere on the bench, and no groups of its own', () => {
+    const plan = opened(written(version));
+    expect(plan.ownGroups).toEqual([]);
+    for (const lot of plan.lots) {
+      const spot = { across: 'all', along: 'all', level: 'all' };
+      expect(lot).toMatchObject({ plants: null, spot, moves: [] });
+    }
+  });
+});
+
+describe.each([1, 2] as const)('a plan of version %i', (version) => {
   it('has lamps that burn as they did, and none of the later equipment', () => {
     const { places } = opened(written(version));
     const lamps = places.flatMap((place) => place.lamps);

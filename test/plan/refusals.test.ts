@@ -166,9 +166,9 @@ describe('hostile JSON', () => {
     ['a list where a number stands', '"leakage":1', '"leakage":[1]', 'places.0.leakage', 'got Array'],
     ['a prototype in a place', '"leakage":1', '"leakage":1,"__proto__":{"room":7}', 'places.0.__proto__', 'no field of this name'],
     ['a constructor in a place', '"leakage":1', '"leakage":1,"constructor":1', 'places.0.constructor', 'no field of this name'],
-    ['a version that is text', '"schemaVersion":3', '"schemaVersion":"3"', 'schemaVersion', 'expected schemaVersion 3'],
-    ['a version of nothing', '"schemaVersion":3', '"schemaVersion":0', 'schemaVersion', 'expected schemaVersion 3'],
-    ['a version from the future', '"schemaVersion":3', '"schemaVersion":4', 'schemaVersion', 'newer Winterbench'],
+    ['a version that is text', '"schemaVersion":4', '"schemaVersion":"4"', 'schemaVersion', 'expected schemaVersion 4'],
+    ['a version of nothing', '"schemaVersion":4', '"schemaVersion":0', 'schemaVersion', 'expected schemaVersion 4'],
+    ['a version from the future', '"schemaVersion":4', '"schemaVersion":5', 'schemaVersion', 'newer Winterbench'],
   ])('%s', (_what, from, to, path, reason) => {
     expect(text).toContain(from);
     const reading = parsed(from, to);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { demonstrationPlan, parsePlan } from '../../core/index.ts';
-import type { Lot, Place, Shape, ShapeKind } from '../../core/index.ts';
+import { demonstrationPlan, lotOf, parsePlan } from '../../core/index.ts';
+import type { Place, Shape, ShapeKind } from '../../core/index.ts';
 import { freshId, freshName } from '../../renderer/place/edit.ts';
 import { heightRefusal, shapeFields } from '../../renderer/place/form/ranges.ts';
 import { heatAccount } from '../../renderer/place/heat-rows.ts';
@@ -19,7 +19,7 @@ import { profileAngle, viewOf } from '../../renderer/place/section/view.ts';
 const kinds = Object.keys(shapeFields) as ShapeKind[];
 
 function problemsOf(place: Place, group = 'echeveria'): string[] {
-  const lot: Lot = { id: 'lot', name: 'Lot', group, place: place.id, area: 0.01, watering: 'by-season' };
+  const lot = lotOf({ id: 'lot', name: 'Lot', group, place: place.id, area: 0.01 });
   const reading = parsePlan({ ...demonstrationPlan, places: [place], lots: [lot] });
   return reading.ok ? [] : reading.problems.map((problem) => `${problem.path}: ${problem.message}`);
 }

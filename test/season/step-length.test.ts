@@ -7,20 +7,13 @@
 import { describe, expect, it } from 'vitest';
 import { demonstrationPlan, weatherFromPlan } from '../../core/index.ts';
 import type { WeatherYear } from '../../core/index.ts';
-import {
-  placeLight,
-  prepareSiteYear,
-  seasonStartDay,
-  seasonStepMinutes,
-  wetnessOf,
-  winterSpan,
-} from '../../core/season/index.ts';
+import { placeLight, prepareSiteYear, seasonStepMinutes, wetnessOf } from '../../core/season/index.ts';
 import { runPlaceYear } from '../../core/season/place-season.ts';
 import { coldestNightOf } from '../../core/season/season.ts';
 
 const plan = demonstrationPlan;
 const weather = weatherFromPlan(plan) as WeatherYear;
-const startDay = seasonStartDay(plan.site.latitude);
+const { startDay, winter } = prepareSiteYear(plan, weather, 'span');
 
 function yearsAt(stepMinutes: number) {
   const year = prepareSiteYear(plan, weather, `${stepMinutes} min`, stepMinutes);
@@ -51,7 +44,6 @@ describe('half the step', () => {
       for (const series of ['airLeast', 'leafLeast'] as const) {
         const other = half[index].daily[series];
         const moved = whole[index].daily[series].map((value, day) => Math.abs(value - other[day]));
-        const winter = winterSpan(plan.site.latitude);
         expect(Math.max(...moved.slice(winter.from, winter.to + 1))).toBeLessThan(0.1);
         expect(Math.max(...moved)).toBeLessThan(0.13);
       }

@@ -1,6 +1,6 @@
 /** Unheated places through a winter of real weather, read at the end of its clear still nights. */
 import { readFileSync } from 'node:fs';
-import { createSeasonCache, readEpwBytes, winterSpan } from '../../core/index.ts';
+import { createSeasonCache, readEpwBytes } from '../../core/index.ts';
 import type { Place, Plan, SeasonCache, WeatherYear } from '../../core/index.ts';
 import {
   lampRuns,
@@ -8,7 +8,6 @@ import {
   preparePlaceRun,
   roomTemperatures,
   runPlaceHeat,
-  seasonStartDay,
   siteYear,
   wetnessOf,
 } from '../../core/season/index.ts';
@@ -64,8 +63,8 @@ function dawnsOf(year: SiteYear): Dawn[] {
   const { steps, clock } = year;
   const { n } = clock;
   const perHour = 60 / clock.stepMinutes;
-  const first = seasonStartDay(year.site.latitude) * 24 * perHour;
-  const { from, to } = winterSpan(year.site.latitude);
+  const first = year.startDay * 24 * perHour;
+  const { from, to } = year.winter;
   const dawns: Dawn[] = [];
   for (let index = from * 24 * perHour; index < (to + 1) * 24 * perHour; index++) {
     const k = (first + index) % n;
@@ -100,7 +99,7 @@ export function atDawns(winter: Winter, part: object): { air: number[]; leaf: nu
   );
   const at = new Set(dawns.map((dawn) => dawn.index));
   const [air, leaf]: number[][] = [[], []];
-  runPlaceHeat(run, year, seasonStartDay(year.site.latitude), (index, _, state) => {
+  runPlaceHeat(run, year, year.startDay, (index, _, state) => {
     if (!at.has(index)) return;
     air.push(state.temperature[AIR]);
     leaf.push(state.temperature[LEAF]);

@@ -1,5 +1,5 @@
 import type { Place, Plan, SeasonCache, SeasonResult, WeatherYear } from '../../core/index.ts';
-import { createSeasonCache, runSeason, seasonStartDay } from '../../core/index.ts';
+import { createSeasonCache, runSeason } from '../../core/index.ts';
 import { prepareSiteYear, roomTemperatures, siteYear } from '../../core/season/index.ts';
 import type { SiteYear } from '../../core/season/index.ts';
 import { yearOf } from '../support/climates.ts';
@@ -40,7 +40,7 @@ export function coldestAround(plan: Plan, place: Place): Float64Array {
   const year = siteYearOf(plan);
   const { clock, steps } = year;
   const perDay = 1440 / clock.stepMinutes;
-  const first = seasonStartDay(year.site.latitude) * perDay;
+  const first = year.startDay * perDay;
   const room = roomTemperatures(place.room, clock);
   const { kind } = place.shape;
   const inRoom = (kind === 'tent' || kind === 'shelf') && place.fan?.draws !== 'outdoors';

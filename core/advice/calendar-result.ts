@@ -1,3 +1,5 @@
+import type { Crossing } from '../plants/index.ts';
+
 export type TaskKind =
   | 'rest-begins'
   | 'rest-ends'
@@ -14,18 +16,6 @@ export type TaskKind =
   | 'carry'
   | 'flowers'
   | 'harm';
-
-/** What crossed what on the day, so that the date can be checked. */
-export interface Crossing {
-  /** What was measured, in words: `mean of day and night, as remembered`. */
-  readonly series: string;
-  readonly value: number;
-  readonly threshold: number;
-  /** `°C`, `mol/m²`, `h`, `days`, `K h`. */
-  readonly unit: string;
-  /** Whether the value fell below or rose above the threshold; `reached` for counts and dates of the plan. */
-  readonly way: 'fell below' | 'rose above' | 'reached';
-}
 
 /** Something to do, or to expect, on a day or between two. */
 export interface CalendarTask {

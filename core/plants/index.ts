@@ -1,3 +1,4 @@
+export type { Crossing } from './crossing.ts';
 export type { PlantDays } from './day.ts';
 export { constantDays, dayCount, seasonMonth } from './day.ts';
 export type { FlowerOutlook } from './flowering.ts';

@@ -41,6 +41,7 @@ export type { Beam, LampControl, LightSource, Photometry } from './plan/lamp.ts'
 export { lampTechnologies, lampTechnology } from './plan/lamps.ts';
 export type { LampTechnology } from './plan/lamps.ts';
 export * from './plan/groups.ts';
+export { visits } from './plan/visits.ts';
 export { editedNames, planEdits, planGroup, planGroups, planNumbers } from './plan/plan-groups.ts';
 export * from './sun/index.ts';
 export * from './weather/index.ts';

@@ -1,4 +1,5 @@
 import type { Lot, Place, Plan } from '../plan/schema.ts';
+import { visits } from '../plan/visits.ts';
 import type { Vent } from '../plan/equipment.ts';
 import { mainHeater } from './change.ts';
 
@@ -69,7 +70,7 @@ export function dampChanges(plan: Plan, place: Place): DampChange[] {
       caution:
         'Damp air and mains: an outdoor-rated socket behind a residual-current device; local codes come first.',
     });
-  const drier = plan.lots.filter((lot) => lot.place === place.id && lessWater[lot.watering] !== lot.watering);
+  const drier = plan.lots.filter((lot) => visits(lot, place.id) && lessWater[lot.watering] !== lot.watering);
   if (drier.length > 0)
     changes.push({
       id: 'drier',
@@ -114,7 +115,7 @@ export function applyDampChange(plan: Plan, placeId: string, id: DampChangeId): 
       return {
         ...plan,
         lots: plan.lots.map((lot) =>
-          lot.place === placeId ? { ...lot, watering: lessWater[lot.watering] } : lot,
+          visits(lot, placeId) ? { ...lot, watering: lessWater[lot.watering] } : lot,
         ),
       };
   }

@@ -1,5 +1,6 @@
 import type { Lamp } from '../plan/lamp.ts';
 import type { Place, Plan } from '../plan/schema.ts';
+import { visits } from '../plan/visits.ts';
 import { planNumbers } from '../plan/plan-groups.ts';
 import { burnRisk, dailyLight } from '../light/index.ts';
 import type { BurnRisk, FieldLevel, LitPlants } from '../light/index.ts';
@@ -43,7 +44,7 @@ function longestHours(lamp: Lamp, { daily, totals }: PlaceSeason, from: number, 
 
 function litPlants(place: Place, plan: Plan): LitPlants[] {
   return plan.lots.flatMap((lot) => {
-    if (lot.place !== place.id) return [];
+    if (!visits(lot, place.id)) return [];
     const numbers = planNumbers(plan, lot.group);
     return [{ name: lot.name, most: numbers.lightMost, hot: numbers.damageHot }];
   });

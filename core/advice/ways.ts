@@ -1,4 +1,5 @@
-import type { Lot, Place, Plan } from '../plan/schema.ts';
+import { visits } from '../plan/visits.ts';
+import type { Place, Plan } from '../plan/schema.ts';
 import type { WeatherYear } from '../weather/index.ts';
 import { surfacesOf } from '../fabric/index.ts';
 import { createSeasonCache, runSeason } from '../season/index.ts';
@@ -71,9 +72,8 @@ function placeOfLot(plan: Plan, lotId: string): string {
 
 /** The plan with one place first, its plants, and the places they are carried to; what stands elsewhere cannot change. */
 export function onlyPlace(plan: Plan, place: Place): Plan {
-  const goesTo = (lot: Lot, id: string) => lot.place === id || lot.moves.some((move) => move.to === id);
-  const lots = plan.lots.filter((lot) => goesTo(lot, place.id));
-  const others = plan.places.filter(({ id }) => id !== place.id && lots.some((lot) => goesTo(lot, id)));
+  const lots = plan.lots.filter((lot) => visits(lot, place.id));
+  const others = plan.places.filter(({ id }) => id !== place.id && lots.some((lot) => visits(lot, id)));
   return { ...plan, places: [place, ...others], lots };
 }
 

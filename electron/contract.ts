@@ -118,6 +118,60 @@ export const nightInputSchema = v.strictObject({
   band: v.pipe(v.number(), v.minValue(0), v.maxValue(15)),
 }) satisfies v.GenericSchema<unknown, NightInput>;
 
+/** A day of a common year, `MM-DD`: seasons have no 29 February. */
+const monthDay = v.pipe(
+  v.string(),
+  v.regex(
+    /^(?:(?:0[13578]|1[02])-(?:0[1-9]|[12]\d|3[01])|(?:0[469]|11)-(?:0[1-9]|[12]\d|30)|02-(?:0[1-9]|1\d|2[0-8]))$/,
+    'expected a day as MM-DD',
+  ),
+);
+/** Text for a calendar; any script and any sign, since the writer escapes it. */
+const line = v.pipe(v.string(), v.minLength(1), v.maxLength(500));
+const passage = v.pipe(v.string(), v.maxLength(4000));
+
+/**
+ * A calendar to write as a file for other calendars. Days are of the site's civil calendar; `startsOn` is the
+ * season's first day and `year` the civil year it lies in, so that a task's `on` before `startsOn` is the next year's.
+ */
+export const calendarFileSchema = v.strictObject({
+  title: phrase,
+  /** Name in the time-zone data base, as the plan's site has it. */
+  timeZone: v.pipe(v.string(), v.minLength(1), v.maxLength(64), v.check(isTimeZone, 'expected a time zone')),
+  year: v.pipe(v.number(), v.integer(), v.minValue(1970), v.maxValue(2999)),
+  startsOn: monthDay,
+  tasks: v.pipe(
+    v.array(
+      v.strictObject({
+        /** The task's own id; an event is known by it again in the next file. */
+        id: v.pipe(v.string(), v.maxLength(200), v.regex(/^[a-z0-9][a-z0-9-]*$/, 'expected an identifier')),
+        on: monthDay,
+        /** Last day, itself counted; null for a single day. */
+        until: v.nullable(monthDay),
+        /** True for the flowers of the season after: a year later. */
+        nextSeason: v.optional(v.boolean(), false),
+        summary: line,
+        description: passage,
+        location: v.pipe(v.string(), v.maxLength(500)),
+        /** Kind of task in words, such as `Water`. */
+        category: v.optional(line),
+      }),
+    ),
+    v.minLength(1, 'expected at least one task'),
+    v.maxLength(20_000),
+    v.check((tasks) => new Set(tasks.map(({ id }) => id)).size === tasks.length, 'expected each id once'),
+  ),
+});
+
+function isTimeZone(name: string): boolean {
+  try {
+    new Intl.DateTimeFormat('en-GB', { timeZone: name });
+    return true;
+  } catch {
+    return false;
+  }
+}
+
 /** One line of the table. `output` is a type only: nothing is there at run time. */
 export interface Call<S extends v.GenericSchema, Output> {
   readonly input: S;
@@ -167,6 +221,8 @@ export const contract = {
   writePreferences: answers<Preferences>()(v.partial(preferencesSchema)),
   rememberNight: answers<null>()(v.strictObject({ night: nightInputSchema })),
   lastNight: answers<NightInput | null>()(none),
+  /** The season's tasks as a calendar file (iCalendar): all-day events. */
+  calendarFile: answers<{ readonly fileName: string; readonly text: string }>()(calendarFileSchema),
 } as const satisfies Record<string, Call<v.GenericSchema, unknown>>;
 
 export type CallName = keyof typeof contract;

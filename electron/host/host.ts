@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { contract } from '../contract.ts';
 import type { Answer, CallName, CallOutput, CheckedInput, HostFailure, Start } from '../contract.ts';
+import { calendarFileCalls } from './calls/calendar-file.ts';
 import { planCalls } from './calls/plans.ts';
 import { rememberedCalls } from './calls/remembered.ts';
 import { weatherCalls } from './calls/weather.ts';
@@ -31,6 +32,7 @@ function callsOn({ store, shell, version, now }: HostContext) {
     ...plans,
     ...remembered,
     ...weatherCalls(store.weather, now),
+    ...calendarFileCalls(now),
   } satisfies Calls;
 }
 

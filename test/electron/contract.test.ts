@@ -26,6 +26,13 @@ const examples = {
     night: { dateISO: '2026-01-15', duskTemperature: 4, low: -6, cloudOktas: 2, wind: null, band: 2 },
   },
   lastNight: null,
+  calendarFile: {
+    title: 'Winter',
+    timeZone: 'Europe/Dublin',
+    year: 2026,
+    startsOn: '08-01',
+    tasks: [{ id: 'a-stop-water-1', on: '10-20', until: null, summary: 'a', description: '', location: '' }],
+  },
 } satisfies { [K in CallName]: CallInput<K> };
 
 /** Types only: both ends follow from the table. Compiled by the type check, never run. */

@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { demonstrationPlan } from '../../../core/index.ts';
 import type { Plan } from '../../../core/index.ts';
 import type { CheckedInput, PlanDocument, PlanList } from '../../contract.ts';
+import { fileNameOf } from '../file-name.ts';
 import { checkedPlan, planFromText, planText } from '../plan-text.ts';
 import { Refusal } from '../refusal.ts';
 import type { StoredPlan } from '../store/plans.ts';
@@ -85,18 +86,9 @@ export function planCalls(store: Store) {
     exportPlan({ id }: ById) {
       const { plan } = document(plans.read(id));
       return {
-        fileName: `${fileNameOf(plan.name)}.winterbench.json`,
+        fileName: `${fileNameOf(plan.name, 'plan')}.winterbench.json`,
         text: `${JSON.stringify(plan, null, 2)}\n`,
       };
     },
   };
-}
-
-/** A name every file system takes: letters and digits of any script, the rest as single hyphens. */
-function fileNameOf(name: string): string {
-  const plain = name
-    .normalize('NFC')
-    .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-|-$/g, '');
-  return plain.slice(0, 60) || 'plan';
 }

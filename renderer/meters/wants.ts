@@ -1,4 +1,4 @@
-import { groupNumbers, plantGroup } from '../../core/index.ts';
+import { planGroup, planNumbers } from '../../core/index.ts';
 import type { Lot, MeterBand, Plan } from '../../core/index.ts';
 import { wish, wishes } from './figures.ts';
 
@@ -13,9 +13,8 @@ export interface Wants {
 }
 
 export function wantsOf(plan: Plan, lot: Lot): Wants | null {
-  const group = plantGroup(lot.group);
-  if (!group) return null;
-  const numbers = groupNumbers(group, plan.groupEdits[lot.group]);
+  if (!planGroup(plan, lot.group)) return null;
+  const numbers = planNumbers(plan, lot.group);
   return {
     name: lot.name,
     least: numbers.lightStretch,

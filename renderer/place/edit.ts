@@ -1,4 +1,4 @@
-import { parsePlan, plantGroups } from '../../core/index.ts';
+import { parsePlan, planGroup } from '../../core/index.ts';
 import type { Place, Plan } from '../../core/index.ts';
 import type { Bench } from '../state/bench.svelte.ts';
 
@@ -40,10 +40,10 @@ export function withPlace(plan: Plan, placeId: string, part: Partial<Place>): Pl
   };
 }
 
-/** Name of a plant group of the catalogue; an unknown id is wrong use. */
-export function groupName(id: string): string {
-  const group = plantGroups.find((each) => each.id === id);
-  if (!group) throw new Error(`expected a plant group of the catalogue, got ${id}`);
+/** Name of a plant group of the plan; an unknown id is wrong use. */
+export function groupName(plan: Plan, id: string): string {
+  const group = planGroup(plan, id);
+  if (!group) throw new Error(`expected a plant group of the plan, got ${id}`);
   return group.name;
 }
 

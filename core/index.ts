@@ -89,6 +89,8 @@ export {
   lampChart,
   longDays,
   placeLampHours,
+  rankGroups,
+  rankPlaces,
   scaledLamp,
   shiftsOf,
   strengthOf,

@@ -2,12 +2,12 @@
 export interface WinterFit {
   /** Days of each state over the winter half-year, indexed as `plantStates`. */
   readonly stateDays: readonly number[];
-  /** Least leaf temperature of the season [°C] and how far it stays above the cold limit of its day [K]; negative is damage. */
+  /** Least leaf temperature of the winter half-year [°C] and how far it stays above the cold limit of its day [K]; negative is damage. */
   readonly leastLeaf: number;
   readonly sparedKelvin: number;
   /** Mean daily light of the winter half-year [mol m⁻² d⁻¹]. */
   readonly light: number;
-  /** Harms that are done, by their ids in `plantHarms`, worst first. */
+  /** Harms of the winter half-year that count against it, by their ids in `plantHarms`, worst first. */
   readonly harms: readonly string[];
   /** 0 unfit, 1 as good as it gets; how it is made up is in `rank.ts`. */
   readonly score: number;

@@ -2,6 +2,7 @@ import type { Site } from '../plan/site.ts';
 import { halfDayHours, solarClock } from './solar-clock.ts';
 import { diurnalTemperature, partonLogan, type DiurnalDay } from './diurnal.ts';
 import { drawDays, type DrawnDays } from './drawn-year.ts';
+import type { YearKind } from './anomalies.ts';
 import { hourlyShare } from './hourly-radiation.ts';
 import { fillLongWave } from './long-wave.ts';
 import { fullNormals, type ClimateNormals } from './normals.ts';
@@ -12,12 +13,18 @@ import { hoursOfYear, nominalStart, type WeatherYear } from './year.ts';
 /**
  * An hourly year drawn from monthly normals. Monthly means are kept by Rymes & Myers' interpolation, days depart from
  * them by AR(1), the daily cycle is Parton & Logan's, hourly radiation Collares-Pereira & Rabl's, its split Erbs'.
- * Half of all seeds meet the typical low, one in ten the rare low. The same seed gives the same year.
+ * Half of all seeds meet the typical low, one in ten the rare low. The same seed gives the same year. The months of a
+ * `usual` year stay near their normals; those of `many` years differ from year to year as measured (`anomalies.ts`).
  */
-export function weatherFromNormals(normals: ClimateNormals, site: Site, seed: number): WeatherYear {
+export function weatherFromNormals(
+  normals: ClimateNormals,
+  site: Site,
+  seed: number,
+  kind: YearKind = 'usual',
+): WeatherYear {
   const notes: string[] = [];
   const full = fullNormals(normals, site.latitude, notes);
-  const days = drawDays(full, site, seed);
+  const days = drawDays(full, site, seed, kind);
   const utcOffsetHours = standardOffsetHours(site.timeZone);
   const startMs = nominalStart(utcOffsetHours);
   const clock = solarClock(site, utcOffsetHours);

@@ -30,3 +30,5 @@ export {
 export { hourlyShare } from './hourly-radiation.ts';
 export { nightWeather, type NightForecast, type NightOptions } from './night.ts';
 export { planeSteps, type PlaneStepOptions, type PlaneSteps } from './plane-steps.ts';
+export { wintersOf, type SeededNormals, type Winters } from './winters.ts';
+export { normalsOfYear } from './file-normals.ts';

@@ -24,7 +24,10 @@ export interface CalendarTask {
   readonly kind: TaskKind;
   readonly lotId: string;
   readonly placeId: string;
-  /** Days of the season; `to` is the last day of a span, null for a single day. */
+  /**
+   * Days of the season; `to` is the last day of a span, null for a single day. A span may go on beyond the season's
+   * last day into the next, and flowers may all be next summer's.
+   */
   readonly from: number;
   readonly to: number | null;
   /** The same as dates of the civil calendar, `MM-DD`: a season is of no year. */

@@ -1,0 +1,23 @@
+import type { Draft, LotInSeason } from './calendar-lot.ts';
+import { reached } from './calendar-lot.ts';
+import { dayWords } from './calendar-words.ts';
+
+/**
+ * When flowers may be expected, where the group's cue is known and met. A window that begins after the season's last
+ * day is next summer's.
+ */
+export function flowerTasks({ season, lot }: LotInSeason): Draft[] {
+  const { cue, needed, metOn, window } = lot.flowering;
+  if (cue === 'unknown' || window === null || metOn === null) return [];
+  const what = cue === 'cool rest' ? 'days of cool rest' : 'days of the right length running';
+  return [
+    {
+      kind: 'flowers',
+      from: window.from,
+      to: window.to,
+      words: window.from >= season.days ? 'Flowers may be expected next summer.' : 'Flowers may be expected.',
+      because: `It had the ${needed} ${what} that it takes by ${dayWords(metOn, season.startDay)}.`,
+      crossing: reached(what, needed),
+    },
+  ];
+}

@@ -1,0 +1,60 @@
+import { plantStates } from '../plants/index.ts';
+import { crossingOf } from './calendar-crossing.ts';
+import type { LotInSeason, Draft } from './calendar-lot.ts';
+import { transitionOn } from './calendar-lot.ts';
+import type { RingSpan } from './calendar-ring.ts';
+import { ringDay, ringSpans } from './calendar-ring.ts';
+import { crossingWords } from './calendar-words.ts';
+
+const [growing, cold, heat, dim, dry] = (
+  ['growing', 'resting-cold', 'resting-heat', 'resting-dim', 'resting-dry'] as const
+).map((id) => plantStates.findIndex((state) => state.id === id));
+
+/** States of rest, whatever brings it. */
+export const isRest = (state: number) => state === cold || state === heat || state === dim || state === dry;
+export const isGrowing = (state: number) => state === growing;
+
+/**
+ * Less than a fortnight awake is no end of a rest, and less than a week's rest is none worth a date [days]
+ * (judgement, no source).
+ */
+const awakeAtLeast = 14;
+const restAtLeast = 7;
+
+/** The rests of a season, of whatever cause; one cause may pass into another without an end. */
+export const restsOf = ({ lot }: LotInSeason): RingSpan[] =>
+  ringSpans(lot.state.length, awakeAtLeast - 1, restAtLeast, (day) => isRest(lot.state[day]));
+
+const beginnings: Readonly<Record<number, string>> = {
+  [cold]: 'Rest from cold begins. Let it dry, give it air, and leave it be.',
+  [heat]: 'Summer rest begins. Shade and air; no feed.',
+  [dim]: 'It stands still for want of light. Keep it nearly dry, and cool rather than warm.',
+  [dry]: 'Its dry rest begins. Leave it without water.',
+};
+const endings: Readonly<Record<number, string>> = {
+  [cold]: 'Rest from cold ends. Look for new growth before it gets much water.',
+  [heat]: 'Summer rest ends. It begins to move again.',
+  [dim]: 'There is light enough again: the standstill ends.',
+  [dry]: 'Its dry rest ends.',
+};
+
+/** When each rest begins and ends, on the days on which the state changes. */
+export function restTasks(subject: LotInSeason): Draft[] {
+  const { lot } = subject;
+  const count = lot.state.length;
+  return restsOf(subject).flatMap(({ from, to }) => {
+    const end = ringDay(to + 1, count);
+    return [
+      draft('rest-begins', from, beginnings[lot.state[from]]),
+      draft('rest-ends', end, endings[lot.state[ringDay(to, count)]]),
+    ].filter((task) => task !== null);
+  });
+
+  /** Null on the seam of a season whose last day and first day were not lived one after the other. */
+  function draft(kind: 'rest-begins' | 'rest-ends', day: number, words: string): Draft | null {
+    const transition = transitionOn(lot, day);
+    if (transition === null) return null;
+    const crossing = crossingOf(subject, transition);
+    return { kind, from: day, to: null, words, because: crossingWords(crossing), crossing };
+  }
+}

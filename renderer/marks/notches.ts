@@ -1,7 +1,7 @@
 import type { LotSeason } from '../../core/index.ts';
 
 /** The harms, each with a notch of its own form: those of cold cut from below, those of heat and light from above. */
-export const harmKinds = ['frost', 'chill', 'heat', 'scorch', 'wetCold'] as const;
+export const harmKinds = ['frost', 'chill', 'heat', 'scorch', 'wetCold', 'decline'] as const;
 export type HarmKind = (typeof harmKinds)[number];
 
 export const harmNames: Record<HarmKind, string> = {
@@ -10,6 +10,7 @@ export const harmNames: Record<HarmKind, string> = {
   heat: 'heat',
   scorch: 'scorch',
   wetCold: 'wet and cold',
+  decline: 'lasting heat',
 };
 
 export function doseOf(lot: LotSeason, kind: HarmKind): Float64Array {
@@ -19,6 +20,7 @@ export function doseOf(lot: LotSeason, kind: HarmKind): Float64Array {
     heat: lot.heatDose,
     scorch: lot.scorchDose,
     wetCold: lot.wetColdDose,
+    decline: lot.declineDose,
   };
   return doses[kind];
 }
@@ -42,5 +44,7 @@ export function notch(kind: HarmKind, x: number, height: number): string {
       return `M${left} 0L${at} ${depth.toFixed(1)}L${right} 0z`;
     case 'scorch':
       return `M${left} 0V${(depth * 0.7).toFixed(1)}H${right}V0z`;
+    case 'decline':
+      return `M${left} 0L${right} ${depth.toFixed(1)}V0z`;
   }
 }

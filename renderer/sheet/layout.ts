@@ -2,7 +2,7 @@
 export const temperatureHeight = 62;
 export const lightHeight = 34;
 export const ribbonHeight = 17;
-export const ribbonStep = 25;
+export const ribbonStep = 29;
 /** Room left of the plots for scale figures. */
 export const scaleRoom = 34;
 export const partGap = 7;

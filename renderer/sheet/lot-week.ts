@@ -1,13 +1,15 @@
 import type { LotSeason } from '../../core/index.ts';
 import { doseOf, harmKinds, harmNames } from '../marks/notches.ts';
-import { formatNumber, temperatureUnit } from '../state/units.ts';
 import type { UnitPreferences } from '../state/units.ts';
+import { marginWords } from './margin-words.ts';
 import { endDayOf, firstDayOf } from './time.ts';
 import { mainCode, weekFigures } from './weekly.ts';
 
 export interface LotWeek {
   readonly state: number;
   readonly limiting: number;
+  /** Share of the lack of growth that the limiting factor has, 0–1; 0 where nothing lacks. */
+  readonly share: number;
   /** True where what holds it is not said by the state's name already. */
   readonly held: boolean;
   /** What it would take for the next better state; '' where nothing. */
@@ -20,40 +22,36 @@ export interface LotWeek {
 const statesThatSayWhy = [0, 0, 1, 2, 3, 4, 0];
 const wateringByCode = ['Water when dry.', 'Water sparingly.', 'No water.'];
 
-function marginWords(kelvin: number, mol: number, units: UnitPreferences): string {
-  const degrees = units.temperature === 'F' ? kelvin * 1.8 : kelvin;
-  const parts: string[] = [];
-  if (Math.abs(kelvin) >= 0.1)
-    parts.push(
-      `${formatNumber(Math.abs(degrees), 1)} ${temperatureUnit(units)} ${kelvin > 0 ? 'warmer' : 'cooler'}`,
-    );
-  if (mol >= 0.05) parts.push(`${formatNumber(mol, 1)} mol more light a day`);
-  return parts.length === 0 ? '' : `To do better it needs ${parts.join(' and ')}.`;
-}
-
-function harmWords(lot: LotSeason, week: number): string {
+export function harmsIn(lot: LotSeason, week: number): string {
   const kinds = harmKinds.filter((kind) => weekFigures(doseOf(lot, kind), week).most > 0);
-  return kinds.length === 0 ? '' : `Harm from ${kinds.map((kind) => harmNames[kind]).join(' and ')}.`;
+  return kinds.map((kind) => harmNames[kind]).join(' and ');
 }
 
 /** A lot in one week: the state most of its days have, the margin on the days that have it, and what to do. */
 export function lotWeek(lot: LotSeason, week: number, units: UnitPreferences): LotWeek {
   const [from, to] = [firstDayOf(week), endDayOf(week)];
   const state = mainCode(lot.state, from, to);
+  const limiting = mainCode(lot.limiting, from, to);
   let [kelvin, mol, count] = [0, 0, 0];
+  let [share, held] = [0, 0];
   for (let day = from; day < to; day += 1) {
+    if (lot.limiting[day] === limiting) {
+      share += lot.limitingShare[day];
+      held += 1;
+    }
     if (lot.state[day] !== state) continue;
     kelvin += lot.marginKelvin[day];
     mol += lot.marginLight[day];
     count += 1;
   }
-  const limiting = mainCode(lot.limiting, from, to);
+  const harm = harmsIn(lot, week);
   return {
     state,
     limiting,
+    share: share / held,
     held: limiting > 0 && statesThatSayWhy[state] !== limiting,
     margin: marginWords(kelvin / count, mol / count, units),
     watering: wateringByCode[mainCode(lot.watering, from, to)],
-    harm: harmWords(lot, week),
+    harm: harm === '' ? '' : `Harm from ${harm}.`,
   };
 }

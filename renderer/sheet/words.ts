@@ -2,6 +2,7 @@ import { plantStates } from '../../core/index.ts';
 import type { LotSeason, Plan, PlaceSeason, SeasonResult } from '../../core/index.ts';
 import { doseOf, harmKinds } from '../marks/notches.ts';
 import type { HarmKind } from '../marks/notches.ts';
+import { spansIn } from '../marks/stays.ts';
 import { formatDay, formatDays } from './time.ts';
 
 /** What the plants of a state do, after a name and `will`, which suits one plant, a genus and many alike. */
@@ -21,6 +22,7 @@ const harming: Record<HarmKind, string> = {
   heat: 'Heat burns',
   scorch: 'Sun scorches',
   wetCold: 'Wet cold rots',
+  decline: 'Lasting heat weakens',
 };
 
 function listed(names: readonly string[]): string {
@@ -28,31 +30,54 @@ function listed(names: readonly string[]): string {
   return `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`;
 }
 
-/** Days of each state within the winter half-year, as indexed by `plantStates`. */
-export function winterDays(lot: LotSeason, season: SeasonResult): number[] {
-  const days = plantStates.map(() => 0);
-  for (let day = season.winterFrom; day <= season.winterTo; day += 1) days[lot.state[day]] += 1;
+type InPlace = Pick<PlaceSeason, 'placeId' | 'lots'>;
+
+/** Days of winter on which a lot stands in a place (or outdoors). */
+function winterDaysIn(lot: LotSeason, placeId: string, season: SeasonResult): number[] {
+  const days: number[] = [];
+  for (const { from, to } of spansIn(lot, placeId))
+    for (let day = Math.max(from, season.winterFrom); day <= Math.min(to, season.winterTo); day += 1)
+      days.push(day);
   return days;
 }
 
+/** The state a lot is in on most of its winter days in a place, and how many those are; null where it is there on none. */
 export function mainWinterState(
   lot: LotSeason,
+  placeId: string,
   season: SeasonResult,
-): { code: number; days: number; of: number } {
-  const days = winterDays(lot, season);
-  const most = Math.max(...days);
-  return { code: days.indexOf(most), days: most, of: season.winterTo - season.winterFrom + 1 };
+): { code: number; days: number; of: number } | null {
+  const counts = plantStates.map(() => 0);
+  const days = winterDaysIn(lot, placeId, season);
+  if (days.length === 0) return null;
+  for (const day of days) counts[lot.state[day]] += 1;
+  const most = Math.max(...counts);
+  return { code: counts.indexOf(most), days: most, of: season.winterTo - season.winterFrom + 1 };
 }
 
-/** First day of winter on which a lot takes harm, and of which kind; null where it takes none. */
-export function firstHarm(lot: LotSeason, season: SeasonResult): { kind: HarmKind; day: number } | null {
+/** First day of winter on which a lot takes harm in a place, and of which kind; null where it takes none. */
+export function firstHarm(
+  lot: LotSeason,
+  placeId: string,
+  season: SeasonResult,
+): { kind: HarmKind; day: number } | null {
+  const days = winterDaysIn(lot, placeId, season);
   for (const kind of harmKinds) {
-    const day = doseOf(lot, kind).findIndex(
-      (dose, at) => dose > 0 && at >= season.winterFrom && at <= season.winterTo,
-    );
-    if (day >= 0) return { kind, day };
+    const doses = doseOf(lot, kind);
+    const day = days.find((each) => doses[each] > 0);
+    if (day !== undefined) return { kind, day };
   }
   return null;
+}
+
+/** Days on which a lot stands in a place as dates; days at both ends of the season run on into each other. */
+export function stayWords(lot: LotSeason, placeId: string, season: SeasonResult): string {
+  const spans = [...spansIn(lot, placeId)];
+  const [first, last] = [spans[0], spans[spans.length - 1]];
+  if (spans.length > 1 && first.from === 0 && last.to === season.days - 1)
+    spans.splice(0, spans.length, ...spans.slice(1, -1), { from: last.from, to: first.to });
+  const date = (day: number) => formatDay(season.startDate, day);
+  return listed(spans.map(({ from, to }) => `from ${date(from)} to ${date(to)}`));
 }
 
 export interface Verdict {
@@ -61,26 +86,30 @@ export interface Verdict {
   readonly harm: string;
 }
 
-/** The winter of a place in one or two plain sentences: who does what, and what goes wrong. */
-export function verdict(place: PlaceSeason, plan: Plan, season: SeasonResult): Verdict {
+function phraseOf(lot: LotSeason, placeId: string, season: SeasonResult): string {
+  const main = mainWinterState(lot, placeId, season);
+  if (main === null) return `will stand here ${stayWords(lot, placeId, season)}`;
+  const span = main.days / main.of > 0.85 ? 'all winter' : `for ${formatDays(main.days)}`;
+  return `will ${doing[plantStates[main.code].id]} ${span}`;
+}
+
+/** The winter of a place (or outdoors) in one or two plain sentences: who does what, and what goes wrong. */
+export function verdict(place: InPlace, plan: Plan, season: SeasonResult): Verdict {
   const nameOf = (lotId: string) => plan.lots.find((lot) => lot.id === lotId)?.name ?? '';
   if (place.lots.length === 0) return { words: 'Nothing stands here yet.', harm: '' };
   const byDoing = new Map<string, string[]>();
   for (const lot of place.lots) {
-    const main = mainWinterState(lot, season);
-    const share = main.days / main.of;
-    const span = share > 0.85 ? 'all winter' : `for ${formatDays(main.days)}`;
-    const phrase = `will ${doing[plantStates[main.code].id]} ${span}`;
+    const phrase = phraseOf(lot, place.placeId, season);
     byDoing.set(phrase, [...(byDoing.get(phrase) ?? []), nameOf(lot.lotId)]);
   }
   const words = [...byDoing].map(([phrase, names]) => `${listed(names)} ${phrase}`).join('; ');
   return { words: `${words}.`, harm: harmWords(place, nameOf, season) };
 }
 
-function harmWords(place: PlaceSeason, nameOf: (lotId: string) => string, season: SeasonResult): string {
+function harmWords(place: InPlace, nameOf: (lotId: string) => string, season: SeasonResult): string {
   const byKind = new Map<HarmKind, { names: string[]; day: number }>();
   for (const lot of place.lots) {
-    const first = firstHarm(lot, season);
+    const first = firstHarm(lot, place.placeId, season);
     if (!first) continue;
     const known = byKind.get(first.kind) ?? { names: [], day: first.day };
     byKind.set(first.kind, {

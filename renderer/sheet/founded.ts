@@ -1,4 +1,4 @@
-import { limitingFactors, plantGroup } from '../../core/index.ts';
+import { limitingFactors, planEdits, planGroup } from '../../core/index.ts';
 import type { Confidence, Lot, Plan, PlantGroup } from '../../core/index.ts';
 
 /** The catalogue's figures on which a limiting factor turns: the edge of its state is as sure as the least sure of them. */
@@ -27,10 +27,10 @@ const words: Record<Confidence, string> = {
   high: 'well founded',
 };
 
-/** How sure the figures behind a lot's state are, in words; '' where the catalogue says nothing of it. */
-export function certainty(plan: Plan, lot: Lot, limiting: number): string {
-  if (Object.keys(plan.groupEdits[lot.group] ?? {}).length > 0) return 'with your own figures';
-  const group = plantGroup(lot.group);
+/** How well founded the figures behind a lot's state are, in words; '' where the catalogue says nothing of it. */
+export function founded(plan: Plan, lot: Lot, limiting: number): string {
+  if (Object.keys(planEdits(plan, lot.group)).length > 0) return 'with your own figures';
+  const group = planGroup(plan, lot.group);
   const found = group ? figuresOf(group, limitingFactors[limiting].id) : [];
   if (found.length === 0) return '';
   return words[order[Math.min(...found.map((confidence) => order.indexOf(confidence)))]];

@@ -1,0 +1,27 @@
+import { dayX } from '../sheet/paths.ts';
+import { endDayOf, firstDayOf, weeksInSeason } from '../sheet/time.ts';
+import type { Span } from './stays.ts';
+
+/** Deepest fringe, in a week in which samples never agree [px]. */
+export const fringeDepth = 6;
+/** Shares of disagreement under this leave no fringe (judgement, no source). */
+export const leastShown = 0.05;
+
+/**
+ * The fringe under a ribbon: one tooth a week, as deep as samples disagree with what the ribbon shows.
+ * @param agree share of samples that agree, a week an entry, 0–1
+ * @param spans days on which the ribbon is drawn; weeks whose middle is outside are left out
+ */
+export function fringe(agree: ArrayLike<number>, width: number, spans: readonly Span[] | null): string {
+  let path = '';
+  for (let week = 0; week < weeksInSeason; week += 1) {
+    const otherwise = 1 - agree[week];
+    if (!(otherwise >= leastShown)) continue;
+    const [from, to] = [firstDayOf(week), endDayOf(week)];
+    const middle = (from + to) / 2;
+    if (spans && !spans.some((span) => middle >= span.from && middle <= span.to + 1)) continue;
+    const [left, right] = [dayX(from, width) + 0.5, dayX(to, width) - 0.5];
+    path += `M${left.toFixed(1)} 0H${right.toFixed(1)}V${(fringeDepth * otherwise).toFixed(1)}H${left.toFixed(1)}z`;
+  }
+  return path;
+}

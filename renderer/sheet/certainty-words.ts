@@ -1,0 +1,62 @@
+import { plantStates } from '../../core/index.ts';
+import type { Certainty, LotCertainty } from '../../core/index.ts';
+
+export interface CertaintyWords {
+  /** `So in 87 of 100 winters (±4); otherwise mostly slow.` */
+  readonly usual: string;
+  /** What winters and thresholds do to it by themselves. */
+  readonly parts: string;
+}
+
+const inHundred = (share: number) => Math.round(share * 100);
+/** The interval as it is said; never nought, which would claim more than samples can. */
+const within = (halfWidth: number) => Math.max(1, Math.ceil(halfWidth * 100 - 1e-9));
+
+/** The state other than `shown` that most samples are in that week, and its share. */
+function otherwise(lot: LotCertainty, week: number, shown: number): { code: number; share: number } {
+  const count = plantStates.length;
+  let [code, share] = [-1, 0];
+  for (let state = 0; state < count; state += 1) {
+    if (state === shown || !(lot.shares[week * count + state] > share)) continue;
+    [code, share] = [state, lot.shares[week * count + state]];
+  }
+  return { code, share };
+}
+
+/**
+ * How often a week's state comes out as the sheet shows it; null where the lot has not been sampled.
+ * @param week of the season; the samples' 53rd week of one day belongs to the sheet's last
+ * @param shown index into `plantStates`
+ */
+export function certaintyWords(
+  certainty: Certainty,
+  lotId: string,
+  week: number,
+  shown: number,
+): CertaintyWords | null {
+  const lot = certainty.lots.find((each) => each.lotId === lotId);
+  if (!lot) return null;
+  const agree = lot.agree[week];
+  const other = otherwise(lot, week, shown);
+  const name = other.code < 0 ? '' : plantStates[other.code].name.toLowerCase();
+  const start = `So in ${inHundred(agree)} of 100 winters (±${within(lot.halfWidth[week])})`;
+  const end =
+    inHundred(other.share) === 0
+      ? ''
+      : other.share > agree
+        ? `; more often ${name}, in ${inHundred(other.share)}`
+        : other.share >= (1 - agree) * 0.8
+          ? `; otherwise ${name}`
+          : `; otherwise mostly ${name}`;
+  return {
+    usual: `${start}${end}.`,
+    parts: `By the winter alone ${inHundred(lot.agreeByWinter[week])}, by how surely the thresholds are known ${inHundred(lot.agreeByThreshold[week])}.`,
+  };
+}
+
+/** How far the samples have got, for the legend. */
+export function sampledWords(certainty: Certainty): string {
+  const winters = `${certainty.winters} winters ${certainty.origin}`;
+  const draws = certainty.draws > 1 ? `, thresholds drawn ${certainty.draws} times in each` : '';
+  return `${winters}${draws}, to ±${within(certainty.halfWidth)} in 100`;
+}

@@ -1,0 +1,74 @@
+import { carbonNightResponse, lightNeeded, lightResponse, temperatureResponse } from '../../core/index.ts';
+import { thresholdsOf } from '../../core/index.ts';
+import type { GroupNumbers, LotSeason } from '../../core/index.ts';
+import type { CurveMark, CurvePoint, DrawnCurve } from '../shared/curve.ts';
+
+/** One of the pair of curves of a why panel. */
+export interface WhyCurve {
+  readonly domain: [number, number];
+  readonly curves: readonly DrawnCurve[];
+  readonly points: readonly CurvePoint[];
+  readonly marks: readonly CurveMark[];
+}
+
+/** Thresholds by which each state is told from the next, that the panel draws in full ink. */
+const coldStates = new Set([2]);
+const heatStates = new Set([3]);
+
+/**
+ * Development over the 24-h mean, carbon gain over night temperature, and where the day and the remembered mean stand.
+ * The carbon curve is that of a plant used to the remembered mean, as the season judges it.
+ */
+export function warmthCurve(numbers: GroupNumbers, lot: LotSeason, day: number): WhyCurve {
+  const at = thresholdsOf(numbers);
+  const [mean, remembered, night] = [
+    lot.lived.leafMean[day],
+    lot.rememberedLeaf[day],
+    lot.lived.leafNight[day],
+  ];
+  const development = (celsius: number) => temperatureResponse(numbers, celsius);
+  const carbon = (celsius: number) => carbonNightResponse(celsius, remembered);
+  const state = lot.state[day];
+  return {
+    domain: [
+      Math.floor(Math.min(numbers.baseTemperature - 3, mean - 1, remembered - 1, night - 1)),
+      Math.ceil(Math.max(numbers.ceiling + 1, mean + 1)),
+    ],
+    curves: [
+      { id: 'development', words: 'development', response: development },
+      { id: 'carbon', words: 'carbon gain', response: carbon },
+    ],
+    points: [
+      { id: 'remembered', at: remembered, value: development(remembered), words: 'as remembered' },
+      { id: 'night', at: night, value: carbon(night), words: 'by night' },
+      { id: 'day', at: mean, value: development(mean), words: 'mean of the day' },
+    ],
+    marks: [
+      { at: at.coldBegins, words: 'rests below', strong: !coldStates.has(state) && mean < at.coolSlowEnds },
+      { at: at.coldEnds, words: 'wakes above', strong: coldStates.has(state) },
+      { at: numbers.optimumLow, words: 'best from', strong: false },
+      { at: numbers.optimumHigh, words: 'best up to', strong: false },
+      { at: numbers.slowAbove, words: 'slows above', strong: heatStates.has(state) },
+    ],
+  };
+}
+
+/** Growth over daily light, and where the day's light and the remembered light stand. */
+export function lightCurve(numbers: GroupNumbers, lot: LotSeason, day: number): WhyCurve {
+  const [light, remembered] = [lot.lived.dailyLight[day], lot.rememberedLight[day]];
+  const response = (mol: number) => lightResponse(numbers, mol);
+  const compact = lightNeeded(numbers, thresholdsOf(numbers), lot.rememberedLeaf[day]);
+  return {
+    domain: [0, Math.ceil(Math.max(numbers.lightGoodHigh * 1.1, light + 1, remembered + 1))],
+    curves: [{ id: 'light', words: 'growth', response }],
+    points: [
+      { id: 'remembered', at: remembered, value: response(remembered), words: 'as remembered' },
+      { id: 'day', at: light, value: response(light), words: 'of the day' },
+    ],
+    marks: [
+      { at: numbers.lightHold, words: 'holds with', strong: false },
+      { at: compact, words: 'compact at its warmth with', strong: remembered < compact * 1.1 },
+      { at: numbers.lightGood, words: 'grows well from', strong: remembered >= compact * 1.1 },
+    ],
+  };
+}

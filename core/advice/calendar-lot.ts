@@ -12,6 +12,7 @@ export interface Draft extends Pick<CalendarTask, 'words' | 'because' | 'crossin
   /** Days of the season; `to` null for a single day. */
   readonly from: number;
   readonly to: number | null;
+  readonly nextSeason?: boolean;
 }
 
 /** A lot of a season with what its tasks are read from. */

@@ -25,8 +25,8 @@ export interface CalendarTask {
   readonly lotId: string;
   readonly placeId: string;
   /**
-   * Days of the season; `to` is the last day of a span, null for a single day. A span may go on beyond the season's
-   * last day into the next, and flowers may all be next summer's.
+   * Days of the season; `to` is the last day of a span, null for a single day. `from` lies in the season; `to` may lie
+   * beyond its last day where a span goes on into the next.
    */
   readonly from: number;
   readonly to: number | null;
@@ -37,4 +37,6 @@ export interface CalendarTask {
   readonly words: string;
   readonly because: string;
   readonly crossing: Crossing;
+  /** True for flowers of the season after: the same dates a year later. */
+  readonly nextSeason: boolean;
 }

@@ -36,7 +36,7 @@ function tasksOf(subject: LotInSeason): CalendarTask[] {
   const drafts = rules.flatMap((rule) => rule(subject)).sort((a, b) => a.from - b.from);
   const counts = new Map<TaskKind, number>();
   return drafts.map((draft): CalendarTask => {
-    const { kind, from, to, words, because, crossing } = draft;
+    const { kind, from, to, words, because, crossing, nextSeason } = draft;
     const number = (counts.get(kind) ?? 0) + 1;
     counts.set(kind, number);
     return {
@@ -51,6 +51,7 @@ function tasksOf(subject: LotInSeason): CalendarTask[] {
       words,
       because,
       crossing,
+      nextSeason: nextSeason ?? false,
     };
   });
 }

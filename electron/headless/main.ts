@@ -1,5 +1,5 @@
 /** `npm run -s winterbench -- VERB …`: the engine from a terminal. */
-import { readFileSync, writeSync } from 'node:fs';
+import { readFileSync, writeFileSync, writeSync } from 'node:fs';
 import { run } from './run.ts';
 
 /**
@@ -23,6 +23,7 @@ function writeAll(descriptor: number, text: string): void {
 
 process.exitCode = run(process.argv.slice(2), {
   readFile: (path) => readFileSync(path === '-' ? 0 : path),
+  writeFile: (path, text) => writeFileSync(path, text),
   out: (text) => writeAll(1, text),
   note: (text) => writeAll(2, `${text}\n`),
   nowMs: () => Date.now(),

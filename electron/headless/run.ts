@@ -1,5 +1,6 @@
 import { exitCodes, RefusedInput, WrongUse } from './outcome.ts';
 import { NotSerialisable } from './serialise.ts';
+import { calendar } from './verbs/calendar.ts';
 import { hours } from './verbs/hours.ts';
 import { lamps } from './verbs/lamps.ts';
 import { photometry } from './verbs/photometry.ts';
@@ -14,6 +15,7 @@ const verbs: Readonly<Record<string, (words: readonly string[], world: World) =>
   schema,
   demo,
   season,
+  calendar,
   tonight,
   lamps,
   hours,
@@ -26,6 +28,7 @@ export const usage = `Usage: npm run -s winterbench -- VERB …
   schema                                   the plan's JSON Schema
   demo                                     the demonstration plan
   season PLAN [--weather FILE] [--from MM-DD] [--to MM-DD] [--csv]
+  calendar PLAN [--weather FILE] [--ical FILE [--year YYYY]]   what to do and when; as iCalendar in FILE
   tonight PLAN --dusk 4 --low -6 [--cloud 2] [--wind 1] [--band 2] [--date YYYY-MM-DD] [--weather FILE]
   lamps PLAN [--place ID] [--options FILE] [--view as-given|equal-light|equal-watts] [--weather FILE]
   hours PLAN --place ID --lamp ID [--weather FILE]

@@ -5,6 +5,8 @@ export interface Ran {
   readonly code: number;
   readonly out: string;
   readonly notes: string;
+  /** Text files it wrote, by path. */
+  readonly written: Readonly<Record<string, string>>;
 }
 
 /** Runs one verb in this process; `files` stand before those on disk. */
@@ -14,15 +16,19 @@ export function terminal(
 ): Ran {
   let out = '';
   let notes = '';
+  const written: Record<string, string> = {};
   const code = run(words, {
     readFile: (path) => {
       const content = files[path];
       if (content === undefined) return readFileSync(path);
       return typeof content === 'string' ? new TextEncoder().encode(content) : content;
     },
+    writeFile: (path, text) => {
+      written[path] = text;
+    },
     out: (text) => (out += text),
     note: (text) => (notes += `${text}\n`),
     nowMs: () => Date.UTC(2026, 0, 15, 17),
   });
-  return { code, out, notes };
+  return { code, out, notes, written };
 }

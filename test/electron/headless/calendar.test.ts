@@ -1,0 +1,43 @@
+import ICAL from 'ical.js';
+import { describe, expect, it } from 'vitest';
+import type { CalendarTask } from '../../../core/index.ts';
+import { terminal } from './terminal.ts';
+
+const files = { 'plan.json': terminal(['demo']).out };
+
+const eventsOf = (text: string) => new ICAL.Component(ICAL.parse(text)).getAllSubcomponents('vevent');
+
+describe('the verb calendar', () => {
+  it('prints the tasks as JSON, and writes nothing unless asked', () => {
+    const { code, out, notes, written } = terminal(['calendar', 'plan.json'], files);
+    expect([code, notes, written]).toEqual([0, '', {}]);
+    const { startDate, tasks } = JSON.parse(out) as { startDate: string; tasks: CalendarTask[] };
+    expect(startDate.slice(5)).toBe('08-01');
+    expect(tasks.length).toBeGreaterThan(40);
+    expect(tasks.map(({ from }) => from)).toEqual(tasks.map(({ from }) => from).sort((a, b) => a - b));
+    expect(tasks.find(({ kind }) => kind === 'carry')?.words).toMatch(/^Carry /);
+  });
+
+  it('writes the same tasks as a calendar file, in the season now on or the year named', () => {
+    const { out, written } = terminal(['calendar', 'plan.json', '--ical', 'winter.ics'], files);
+    const { tasks } = JSON.parse(out) as { tasks: CalendarTask[] };
+    const events = eventsOf(written['winter.ics']);
+    expect(events).toHaveLength(tasks.length);
+    const first = (component: ICAL.Component) => new ICAL.Event(component).startDate.toString();
+    // The tests' clock stands at 15 January 2026: the season began in 2025.
+    expect(events.map(first).sort()[0]?.slice(0, 4)).toBe('2025');
+    const later = terminal(['calendar', 'plan.json', '--ical', 'a.ics', '--year', '2030'], files);
+    expect(eventsOf(later.written['a.ics']).map(first).sort()[0]?.slice(0, 4)).toBe('2030');
+  });
+
+  it('refuses what it cannot use', () => {
+    expect(terminal(['calendar'], files)).toMatchObject({ code: 2, out: '' });
+    expect(terminal(['calendar', 'plan.json', '--year', '2030'], files)).toMatchObject({ code: 2, out: '' });
+    expect(terminal(['calendar', 'plan.json', '--ical', 'a', '--year', '20.5'], files).code).toBe(2);
+    expect(terminal(['calendar', 'plan.json', '--ical', 'a', '--year', '2030.5'], files).code).toBe(2);
+    const bare = JSON.stringify({ ...JSON.parse(files['plan.json']), lots: [] });
+    const empty = terminal(['calendar', 'plan.json', '--ical', 'a.ics'], { 'plan.json': bare });
+    expect(empty).toMatchObject({ code: 1, out: '', written: {} });
+    expect(empty.notes).toContain('expected at least one task');
+  });
+});

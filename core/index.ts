@@ -82,6 +82,7 @@ export {
   applyChange,
   applyDampChange,
   burningHours,
+  calendarOf,
   compareLamps,
   dampChoices,
   dampFigures,

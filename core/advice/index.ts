@@ -1,3 +1,4 @@
+export { calendarOf } from './calendar.ts';
 export { applyChange } from './change.ts';
 export { dampChoices, dampFigures } from './damp.ts';
 export type { DampAdvice, DampChoice, DampFigures, DampOptions } from './damp.ts';

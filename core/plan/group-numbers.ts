@@ -13,6 +13,10 @@ export interface GroupNumbers {
   readonly damageColdDry: number;
   readonly damageColdWet: number;
   readonly damageHot: number;
+  /** Kelvin hardier when hardened; mean at which hardening begins [°C] and how far below it is complete [K]. */
+  readonly hardenGain: number;
+  readonly hardenBelow: number;
+  readonly hardenSpan: number;
   readonly winterHold: number;
   readonly lightHold: number;
   readonly lightStretch: number;
@@ -29,6 +33,8 @@ export interface GroupNumbers {
   readonly hotDay: number;
   readonly hotDays: number;
   readonly declineDays: number;
+  /** Warm days after which it is dead [d]. */
+  readonly killDays: number;
   readonly wetColdBelow: number;
   readonly restBelow: number | null;
   readonly restWeeks: number | null;
@@ -41,6 +47,11 @@ export interface GroupNumbers {
   readonly dayLengthKind: number;
   readonly dryFromMonth: number | null;
   readonly dryToMonth: number | null;
+  /** Night temperature of most carbon gain [°C], kelvin to half of it either way, and its shift with growth warmth [K K⁻¹]. */
+  readonly carbonNight: number | null;
+  readonly carbonCool: number | null;
+  readonly carbonWarm: number | null;
+  readonly carbonShift: number | null;
 }
 
 export type GroupNumberName = keyof GroupNumbers;
@@ -55,6 +66,9 @@ export const groupFigure: { readonly [Name in GroupNumberName]: (group: PlantGro
   damageColdDry: (group) => group.damage.coldDry,
   damageColdWet: (group) => group.damage.coldWet,
   damageHot: (group) => group.damage.hot,
+  hardenGain: (group) => group.hardening.gain,
+  hardenBelow: (group) => group.hardening.below,
+  hardenSpan: (group) => group.hardening.span,
   winterHold: (group) => group.winterHold,
   lightHold: (group) => group.light.hold,
   lightStretch: (group) => group.light.stretch,
@@ -72,6 +86,7 @@ export const groupFigure: { readonly [Name in GroupNumberName]: (group: PlantGro
   hotDay: (group) => group.heatDose.hotDay,
   hotDays: (group) => group.heatDose.hotDays,
   declineDays: (group) => group.heatDose.declineDays,
+  killDays: (group) => group.heatDose.killDays,
   wetColdBelow: (group) => group.wetColdBelow,
   restBelow: (group) => group.rest?.below ?? null,
   restWeeks: (group) => group.rest?.weeks ?? null,
@@ -85,6 +100,10 @@ export const groupFigure: { readonly [Name in GroupNumberName]: (group: PlantGro
   }),
   dryFromMonth: (group) => group.dryMonths?.from ?? null,
   dryToMonth: (group) => group.dryMonths?.to ?? null,
+  carbonNight: (group) => group.carbon?.night ?? null,
+  carbonCool: (group) => group.carbon?.cool ?? null,
+  carbonWarm: (group) => group.carbon?.warm ?? null,
+  carbonShift: (group) => group.carbon?.shift ?? null,
 };
 
 /** Names of the numbers, in the order in which they are shown. */
@@ -98,6 +117,7 @@ const order: readonly (readonly [GroupNumberName, GroupNumberName, boolean])[] =
   ['slowAbove', 'ceiling', false],
   ['damageColdDry', 'damageColdWet', true],
   ['damageColdWet', 'damageHot', false],
+  ['declineDays', 'killDays', true],
   ['lightHold', 'lightStretch', true],
   ['lightStretch', 'lightGood', true],
   ['lightHold', 'lightGood', false],
@@ -111,6 +131,9 @@ const positive: readonly GroupNumberName[] = [
   'heatDays',
   'hotDays',
   'declineDays',
+  'hardenSpan',
+  'carbonCool',
+  'carbonWarm',
   'lightHold',
   'restWeeks',
   'chillDose',
@@ -135,6 +158,13 @@ export function groupNumberProblems(numbers: GroupNumbers): string[] {
     const value = numbers[name];
     if (value !== null && !(value > 0)) problems.push(`expected ${name} above 0, got ${value}`);
   }
+  if (!(numbers.hardenGain >= 0)) {
+    problems.push(`expected hardenGain at least 0, got ${numbers.hardenGain}`);
+  }
+  const shift = numbers.carbonShift;
+  if (shift !== null && !(shift >= 0 && shift < 1)) {
+    problems.push(`expected carbonShift from 0 to below 1, got ${shift}`);
+  }
   for (const name of months) {
     const value = numbers[name];
     if (value !== null && !(Number.isInteger(value) && value >= 1 && value <= 12)) {
@@ -153,7 +183,18 @@ export function groupEditProblems(group: PlantGroup, edits: GroupEdits): string[
   if (unknown.length > 0) {
     return unknown.map((name) => `expected the name of a number of a plant group, got '${name}'`);
   }
-  return groupNumberProblems({ ...catalogueNumbers(group), ...edits });
+  const numbers: GroupNumbers = { ...catalogueNumbers(group), ...edits };
+  return [...groupNumberProblems(numbers), ...gainProblems(numbers, edits)];
+}
+
+/**
+ * A gain of the user's own must fit between the dry and the wet limit. Where only the limits were moved the gain is
+ * held to what is between them (see `hardeningGain`), so that a plan with limits of its own stays readable.
+ */
+function gainProblems({ hardenGain, damageColdDry, damageColdWet }: GroupNumbers, edits: GroupEdits) {
+  const room = damageColdWet - damageColdDry;
+  if (!Object.hasOwn(edits, 'hardenGain') || hardenGain <= room + 1e-9) return [];
+  return [`expected hardenGain at most damageColdWet less damageColdDry, got ${hardenGain} and ${room}`];
 }
 
 function catalogueNumbers(group: PlantGroup): GroupNumbers {

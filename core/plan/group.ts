@@ -57,6 +57,21 @@ export interface PlantGroup {
   };
   /** Leaf temperature borne for a few hours: cold in dry mix, cold when moist or soft, hot [°C]. */
   readonly damage: { readonly coldDry: Figure; readonly coldWet: Figure; readonly hot: Figure };
+  /**
+   * How cold hardens it: `gain` [K] hardier when fully hardened than when soft, beginning where the mean of recent
+   * days falls below `below` [°C, 24-h mean] and complete `span` [K] under that. `damage.coldDry` is the hardened limit.
+   */
+  readonly hardening: { readonly gain: Figure; readonly below: Figure; readonly span: Figure };
+  /**
+   * Carbon gain by night temperature where the literature has a curve of its own: most at `night` [°C] when grown at a
+   * mean of 18.5 °C, half at `cool` and `warm` [K] to either side; `night` moves by `shift` [K K⁻¹] with growth temperature.
+   */
+  readonly carbon: {
+    readonly night: Figure;
+    readonly cool: Figure;
+    readonly warm: Figure;
+    readonly shift: Figure;
+  } | null;
   /** Lowest winter temperature a careful grower sets [°C]. */
   readonly winterHold: Figure;
   /** Compensation or hold, least for a compact plant when warm, good from–to, most before bleaching [mol m⁻² d⁻¹]. */
@@ -85,13 +100,14 @@ export interface PlantGroup {
   /**
    * Heat rest by dose: `days` days with a 24-h mean above `temperature.slow` and nights above 20 °C, or
    * `hotDays` days whose highest leaf temperature passes `hotDay` [°C], bring heat rest; days up to 5 K below
-   * `hotDay` close it up. The plant declines after `declineDays` of the former.
+   * `hotDay` close it up. The plant declines after `declineDays` of the former and is dead after `killDays`.
    */
   readonly heatDose: {
     readonly days: Figure;
     readonly hotDay: Figure;
     readonly hotDays: Figure;
     readonly declineDays: Figure;
+    readonly killDays: Figure;
   };
   /** Injury above freezing: degree-hours below `below` [°C] that injure, `dose` [K h]; null where not known. */
   readonly chill: { readonly below: Figure; readonly dose: Figure } | null;
@@ -133,13 +149,31 @@ export function drawsUp(reason: string, source = 'common practice, no source'): 
   return { value: false, reason, source, confidence: source.startsWith('common') ? 'low' : 'medium' };
 }
 
-/** Heat dose; day counts after the section on heat in the threshold collection, shaped by Erwin et al.: 14 and 42 days. */
-export function heatDose(hotDay: number, hotDays = 5, days = 14, declineDays = 42): PlantGroup['heatDose'] {
+/** Hardening of tender plants: the gain is placed by judgement at 1–3 K, all of it by a mean of 5 °C. */
+export function hardensBy(gain: Figure, below = practice(15), span = practice(10)): PlantGroup['hardening'] {
+  return { gain, below, span };
+}
+
+/** Tropical and forest plants: cold does not make them hardier (common practice, no source). */
+export const neverHardens: PlantGroup['hardening'] = hardensBy(practice(0));
+
+/**
+ * Heat dose; day counts shaped by Erwin et al., in whose trial plants that could not bear a constant 28 °C died within
+ * 10–15 weeks: rest after 14 days, decline after 42, death after 84.
+ */
+export function heatDose(
+  hotDay: number,
+  hotDays = 5,
+  days = 14,
+  declineDays = 42,
+  killDays = 84,
+): PlantGroup['heatDose'] {
   return {
     days: derived(days, 'Erwin et al., constant-temperature trial; placeholder', 'low'),
     hotDay: practice(hotDay),
     hotDays: practice(hotDays),
     declineDays: derived(declineDays, 'Erwin et al., constant-temperature trial; placeholder', 'low'),
+    killDays: derived(killDays, 'Erwin et al., constant-temperature trial: dead within 10–15 weeks', 'low'),
   };
 }
 

@@ -4,7 +4,9 @@ import {
   derived,
   drawsUp,
   flowering,
+  hardensBy,
   heatDose,
+  neverHardens,
   practice,
   published,
   remembered,
@@ -30,6 +32,17 @@ export const cactusGroups: readonly PlantGroup[] = [
       coldDry: derived(-5, from.nobel1983),
       coldWet: practice(2),
       hot: derived(55, from.nobel1983, 'high'),
+    },
+    hardening: hardensBy(
+      derived(1, `${from.nobel1983}: 0.5 K for each 10 K of cooler growth`, 'high'),
+      practice(25),
+      practice(20),
+    ),
+    carbon: {
+      night: published(14, `${from.ferocactus}: most at 23/14 °C`),
+      cool: derived(9, `${from.ferocactus}: half at 11/5 °C`, 'high'),
+      warm: derived(9, `${from.ferocactus}: half at 32/23 °C`, 'high'),
+      shift: derived(0.34, `${from.nobelHartsock1984}, of another cactus`, 'low'),
     },
     winterHold: published(5, from.tenderMinima, 'medium'),
     light: {
@@ -72,9 +85,27 @@ export const cactusGroups: readonly PlantGroup[] = [
       ceiling: practice(40),
     },
     damage: {
-      coldDry: published(-10, `${from.goldstein} (O. ficus-indica; O. humifusa -24)`),
+      coldDry: derived(
+        -14,
+        `${from.coryphantha} (2 of 5 dead at -15) and opuntias unhardened at -7; O. ficus-indica -10, O. humifusa -24 (${from.goldstein})`,
+      ),
       coldWet: published(-3.5, `${from.ishikawa} (new growth)`),
       hot: published(55, from.ficusLimits),
+    },
+    hardening: hardensBy(
+      published(7, `${from.coryphantha}: 7 K over a fall of 40 K`),
+      derived(25, from.coryphantha, 'low'),
+      published(40, from.coryphantha, 'medium'),
+    ),
+    carbon: {
+      night: derived(
+        15.5,
+        `${from.nobelHartsock1984}: 11 °C when grown at 10/0, 23 when grown at 45/35`,
+        'high',
+      ),
+      cool: derived(9, `${from.ferocactus}, of another cactus`, 'low'),
+      warm: derived(9, `${from.ferocactus}, of another cactus`, 'low'),
+      shift: derived(0.34, from.nobelHartsock1984, 'high'),
     },
     winterHold: practice(-10),
     light: {
@@ -109,6 +140,8 @@ export const cactusGroups: readonly PlantGroup[] = [
       ceiling: practice(34),
     },
     damage: { coldDry: remembered(2), coldWet: remembered(5), hot: derived(48, from.krause, 'low') },
+    hardening: neverHardens,
+    carbon: null,
     winterHold: remembered(10),
     light: {
       hold: practice(1.5),
@@ -152,6 +185,8 @@ export const cactusGroups: readonly PlantGroup[] = [
       ceiling: practice(34),
     },
     damage: { coldDry: remembered(2), coldWet: remembered(5), hot: derived(48, from.krause, 'low') },
+    hardening: neverHardens,
+    carbon: null,
     winterHold: published(10, from.easterCactus, 'medium'),
     light: {
       hold: practice(1.5),
@@ -193,6 +228,8 @@ export const cactusGroups: readonly PlantGroup[] = [
       ceiling: derived(35, from.hylocereus),
     },
     damage: { coldDry: remembered(2), coldWet: remembered(5), hot: derived(50, from.hylocereus) },
+    hardening: neverHardens,
+    carbon: null,
     winterHold: published(11, from.rhsEpiphyllum),
     light: {
       hold: practice(2),

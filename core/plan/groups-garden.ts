@@ -5,7 +5,9 @@ import {
   derived,
   drawsUp,
   flowering,
+  hardensBy,
   heatDose,
+  neverHardens,
   practice,
   published,
   remembered,
@@ -28,6 +30,8 @@ export const gardenGroups: readonly PlantGroup[] = [
       ceiling: practice(35),
     },
     damage: { coldDry: remembered(-2), coldWet: remembered(0), hot: practice(45) },
+    hardening: hardensBy(practice(1)),
+    carbon: null,
     winterHold: remembered(5),
     light: {
       hold: practice(3),
@@ -61,10 +65,16 @@ export const gardenGroups: readonly PlantGroup[] = [
       ceiling: remembered(38),
     },
     damage: {
-      coldDry: published(-4.4, `${from.citrusFrost} (unhardened; hardened -9; lemon and lime about -2)`),
+      coldDry: published(-9, `${from.citrusFrost} (hardened; unhardened -4.4; lemon and lime less)`),
       coldWet: remembered(-2),
       hot: practice(48),
     },
+    hardening: hardensBy(
+      derived(4.6, `${from.citrusFrost}: -4.4 °C unhardened, -9 hardened`, 'high'),
+      published(12.8, from.citrusHardening),
+      practice(10),
+    ),
+    carbon: null,
     winterHold: published(5, from.conservatoryBands, 'medium'),
     light: {
       hold: practice(4),
@@ -102,6 +112,8 @@ export const gardenGroups: readonly PlantGroup[] = [
       ceiling: remembered(30),
     },
     damage: { coldDry: remembered(-1), coldWet: remembered(0), hot: practice(43) },
+    hardening: hardensBy(practice(1)),
+    carbon: null,
     winterHold: remembered(5),
     light: {
       hold: practice(2),
@@ -139,6 +151,8 @@ export const gardenGroups: readonly PlantGroup[] = [
       coldWet: remembered(-5),
       hot: practice(50),
     },
+    hardening: hardensBy(practice(3)),
+    carbon: null,
     winterHold: remembered(0),
     light: {
       hold: practice(4),
@@ -180,6 +194,8 @@ export const gardenGroups: readonly PlantGroup[] = [
       ceiling: remembered(35),
     },
     damage: { coldDry: remembered(0), coldWet: practice(1), hot: practice(45) },
+    hardening: neverHardens,
+    carbon: null,
     winterHold: published(16, `${from.vegetableTransplants} (night)`),
     light: {
       hold: practice(6),
@@ -213,6 +229,8 @@ export const gardenGroups: readonly PlantGroup[] = [
       ceiling: remembered(30),
     },
     damage: { coldDry: remembered(-4), coldWet: remembered(-1), hot: practice(42) },
+    hardening: hardensBy(remembered(3), practice(15), practice(10)),
+    carbon: null,
     winterHold: published(4.4, `${from.vegetableTransplants} (night)`),
     light: {
       hold: practice(4),

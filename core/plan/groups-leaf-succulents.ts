@@ -5,7 +5,9 @@ import {
   derived,
   drawsUp,
   flowering,
+  hardensBy,
   heatDose,
+  neverHardens,
   practice,
   published,
   remembered,
@@ -33,6 +35,8 @@ export const leafSucculentGroups: readonly PlantGroup[] = [
       coldWet: remembered(0),
       hot: derived(48, from.krause, 'low'),
     },
+    hardening: hardensBy(practice(1.5)),
+    carbon: null,
     winterHold: published(5, from.haworthiaNotes, 'medium'),
     light: {
       hold: practice(1.5),
@@ -70,6 +74,8 @@ export const leafSucculentGroups: readonly PlantGroup[] = [
       coldWet: remembered(0),
       hot: derived(48, from.krause, 'low'),
     },
+    hardening: hardensBy(practice(1)),
+    carbon: null,
     winterHold: published(5, from.haworthiaNotes, 'medium'),
     light: {
       hold: practice(1.5),
@@ -107,6 +113,8 @@ export const leafSucculentGroups: readonly PlantGroup[] = [
       coldWet: remembered(1),
       hot: derived(50, from.krause, 'low'),
     },
+    hardening: hardensBy(practice(1)),
+    carbon: null,
     winterHold: remembered(5),
     light: {
       hold: practice(3),
@@ -144,6 +152,13 @@ export const leafSucculentGroups: readonly PlantGroup[] = [
       coldWet: derived(-3, from.davis),
       hot: published(55, from.nobelTequila),
     },
+    hardening: hardensBy(practice(1.5)),
+    carbon: {
+      night: published(15, `${from.nobelAgave1984}: A. deserti, most at 25/15 °C`),
+      cool: derived(14, `${from.nobelTequila}: about as much at 15/5 °C`, 'low'),
+      warm: derived(8.5, `${from.nobelTequila}: 70 % less at 35/25 °C`, 'medium'),
+      shift: practice(0),
+    },
     winterHold: practice(3),
     light: {
       hold: derived(4, from.nobelHartsock1983),
@@ -177,6 +192,8 @@ export const leafSucculentGroups: readonly PlantGroup[] = [
       ceiling: practice(36),
     },
     damage: { coldDry: remembered(1), coldWet: remembered(5), hot: derived(47, from.krause, 'low') },
+    hardening: neverHardens,
+    carbon: null,
     winterHold: remembered(10),
     light: {
       hold: practice(3),
@@ -218,6 +235,8 @@ export const leafSucculentGroups: readonly PlantGroup[] = [
       ceiling: derived(32, from.senecioTrial),
     },
     damage: { coldDry: remembered(-1), coldWet: remembered(2), hot: derived(46, from.krause, 'low') },
+    hardening: hardensBy(practice(1)),
+    carbon: null,
     winterHold: remembered(7),
     light: {
       hold: practice(3),
@@ -251,6 +270,8 @@ export const leafSucculentGroups: readonly PlantGroup[] = [
       ceiling: practice(36),
     },
     damage: { coldDry: remembered(3), coldWet: remembered(7), hot: derived(47, from.krause, 'low') },
+    hardening: neverHardens,
+    carbon: null,
     winterHold: published(7, from.ceropegiaPage, 'low'),
     light: {
       hold: practice(2),
@@ -291,6 +312,8 @@ export const leafSucculentGroups: readonly PlantGroup[] = [
       ceiling: practice(40),
     },
     damage: { coldDry: remembered(5), coldWet: remembered(8), hot: derived(50, from.krause, 'low') },
+    hardening: neverHardens,
+    carbon: null,
     winterHold: derived(12, from.chillFoliage),
     light: {
       hold: remembered(0.5),

@@ -5,6 +5,7 @@ import {
   derived,
   drawsUp,
   flowering,
+  hardensBy,
   heatDose,
   practice,
   published,
@@ -28,6 +29,8 @@ export const rosetteGroups: readonly PlantGroup[] = [
       ceiling: practice(35),
     },
     damage: { coldDry: remembered(-4), coldWet: remembered(-1), hot: derived(48, from.krause, 'low') },
+    hardening: hardensBy(practice(2)),
+    carbon: null,
     winterHold: remembered(5),
     light: {
       hold: practice(3),
@@ -80,10 +83,12 @@ export const rosetteGroups: readonly PlantGroup[] = [
       ceiling: practice(32),
     },
     damage: {
-      coldDry: published(-4, from.loesch),
+      coldDry: derived(-5, `${from.loesch}: -4 to -10 °C unhardened`),
       coldWet: derived(-2, from.freeze1998),
       hot: derived(46, from.krause, 'low'),
     },
+    hardening: hardensBy(practice(1)),
+    carbon: null,
     winterHold: remembered(5),
     light: {
       hold: practice(3),
@@ -121,6 +126,8 @@ export const rosetteGroups: readonly PlantGroup[] = [
       coldWet: remembered(0),
       hot: derived(48, from.krause, 'low'),
     },
+    hardening: hardensBy(practice(1)),
+    carbon: null,
     winterHold: remembered(5),
     light: {
       hold: practice(2),
@@ -162,6 +169,8 @@ export const rosetteGroups: readonly PlantGroup[] = [
       coldWet: remembered(0),
       hot: derived(46, from.krause, 'low'),
     },
+    hardening: hardensBy(practice(1)),
+    carbon: null,
     winterHold: remembered(5),
     light: {
       hold: practice(3),
@@ -195,6 +204,8 @@ export const rosetteGroups: readonly PlantGroup[] = [
       ceiling: derived(29, from.erwin),
     },
     damage: { coldDry: remembered(-25), coldWet: practice(-10), hot: derived(46, from.krause, 'low') },
+    hardening: hardensBy(practice(15), practice(12), practice(12)),
+    carbon: null,
     winterHold: remembered(-10),
     light: {
       hold: practice(2),
@@ -228,6 +239,8 @@ export const rosetteGroups: readonly PlantGroup[] = [
       ceiling: practice(36),
     },
     damage: { coldDry: remembered(-5), coldWet: remembered(-1), hot: derived(48, from.krause, 'low') },
+    hardening: hardensBy(practice(2)),
+    carbon: null,
     winterHold: remembered(4),
     light: {
       hold: practice(3),
@@ -265,6 +278,8 @@ export const rosetteGroups: readonly PlantGroup[] = [
       coldWet: remembered(-2),
       hot: derived(46, from.krause, 'low'),
     },
+    hardening: hardensBy(practice(1)),
+    carbon: null,
     winterHold: remembered(2),
     light: {
       hold: practice(4),

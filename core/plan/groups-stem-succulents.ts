@@ -4,7 +4,9 @@ import {
   derived,
   drawsUp,
   flowering,
+  hardensBy,
   heatDose,
+  neverHardens,
   practice,
   published,
   remembered,
@@ -32,6 +34,8 @@ export const stemSucculentGroups: readonly PlantGroup[] = [
       coldWet: remembered(1),
       hot: derived(52, from.krause, 'low'),
     },
+    hardening: hardensBy(practice(1)),
+    carbon: null,
     winterHold: published(4, from.lithopsLeaflet, 'medium'),
     light: {
       hold: practice(6),
@@ -79,6 +83,8 @@ export const stemSucculentGroups: readonly PlantGroup[] = [
       coldWet: remembered(1),
       hot: derived(48, from.krause, 'low'),
     },
+    hardening: hardensBy(practice(1)),
+    carbon: null,
     winterHold: practice(3),
     light: {
       hold: practice(4),
@@ -115,6 +121,8 @@ export const stemSucculentGroups: readonly PlantGroup[] = [
       ceiling: practice(42),
     },
     damage: { coldDry: remembered(5), coldWet: remembered(10), hot: derived(52, from.krause, 'low') },
+    hardening: neverHardens,
+    carbon: null,
     winterHold: published(15.6, from.newMexico, 'medium'),
     light: {
       hold: practice(4),
@@ -152,6 +160,8 @@ export const stemSucculentGroups: readonly PlantGroup[] = [
       coldWet: remembered(7),
       hot: derived(52, from.krause, 'low'),
     },
+    hardening: neverHardens,
+    carbon: null,
     winterHold: remembered(10),
     light: {
       hold: practice(4),
@@ -189,6 +199,8 @@ export const stemSucculentGroups: readonly PlantGroup[] = [
       ceiling: practice(40),
     },
     damage: { coldDry: remembered(-1), coldWet: remembered(7), hot: derived(50, from.krause, 'low') },
+    hardening: hardensBy(practice(1)),
+    carbon: null,
     winterHold: published(
       12,
       `${from.euphorbiaSociety}: 12–14 Arabia, West Africa; 10–12 Madagascar, East Africa`,

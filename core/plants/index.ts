@@ -3,7 +3,7 @@ export type { PlantDays } from './day.ts';
 export { constantDays, dayCount, seasonMonth } from './day.ts';
 export type { FlowerOutlook } from './flowering.ts';
 export { flowerOutlook, flowersTogether } from './flowering.ts';
-export { coldLimits } from './hardening.ts';
+export { coldLimitAt, coldLimits, hardeningTarget } from './hardening.ts';
 export type { HarmDays, HarmPast, HarmSummary } from './harm.ts';
 export { harmDoses, harmTotals, summariseHarm } from './harm.ts';
 export type { Watering } from './mind.ts';
@@ -11,6 +11,7 @@ export { isDryMonth } from './mind.ts';
 export { repotDays, rootWarmth } from './repot.ts';
 export {
   carbonNightResponse,
+  carbonResponse,
   lightResponse,
   optimumOf,
   temperatureAt,
@@ -18,6 +19,9 @@ export {
   wangEngel,
   yanHunt,
 } from './response.ts';
+export type { StretchDegree } from './photothermal.ts';
+export { photothermalLimits, photothermalRatio, stretchDegree } from './photothermal.ts';
+export { settleDays } from './settle.ts';
 export type { PlantOptions, PlantResult, PlantTransition } from './state.ts';
 export { runPlants } from './state.ts';
 export type { Thresholds } from './thresholds.ts';

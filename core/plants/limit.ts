@@ -1,8 +1,8 @@
 import type { GroupNumbers } from '../plan/groups.ts';
-import type { Mind } from './mind.ts';
+import type { Reading } from './reading.ts';
+import { bit, has } from './reading.ts';
 import { lightResponse, optimumOf, temperatureResponse } from './response.ts';
-import type { Thresholds } from './thresholds.ts';
-import * as level from './thresholds.ts';
+import { growingEnds, restBegins } from './thresholds.ts';
 import * as code from './words.ts';
 
 /** True where the day's length keeps the group from setting flower. */
@@ -12,17 +12,17 @@ function dayLengthHolds(group: GroupNumbers, photoperiod: number): boolean {
   return group.dayLengthKind < 0 && photoperiod > group.criticalDayLength;
 }
 
-function slowLimit(mind: Mind, group: GroupNumbers): number {
-  const byTemperature =
-    !mind.closed && mind.warmth < optimumOf(group) ? code.limitedByCold : code.limitedByHeat;
-  if (!mind.dull) return byTemperature;
-  if (!mind.cool && !mind.warm && !mind.closed) return code.limitedByDark;
-  const dimmer = lightResponse(group, mind.light) <= temperatureResponse(group, mind.warmth);
+function slowLimit(reading: Reading, group: GroupNumbers): number {
+  const tooHot = has(reading, bit.closed) || !(reading.warmth < optimumOf(group));
+  const byTemperature = tooHot ? code.limitedByHeat : code.limitedByCold;
+  if (!has(reading, bit.dull)) return byTemperature;
+  if (!has(reading, bit.cool | bit.warm | bit.closed)) return code.limitedByDark;
+  const dimmer = lightResponse(group, reading.light) <= temperatureResponse(group, reading.warmth);
   return dimmer ? code.limitedByDark : byTemperature;
 }
 
 /** The factor that holds a plant in its state: an index into `limitingFactors`. */
-export function limitOf(state: number, mind: Mind, group: GroupNumbers, photoperiod: number): number {
+export function limitOf(state: number, reading: Reading, group: GroupNumbers, photoperiod: number): number {
   switch (state) {
     case code.restingCold:
       return code.limitedByCold;
@@ -34,64 +34,37 @@ export function limitOf(state: number, mind: Mind, group: GroupNumbers, photoper
     case code.stretching:
       return code.limitedByDark;
     case code.slow:
-      return slowLimit(mind, group);
+      return slowLimit(reading, group);
     default:
       return dayLengthHolds(group, photoperiod) ? code.limitedByDayLength : code.limitedByNothing;
   }
 }
 
+/** Index below which a lack counts as whole: −ln 0.01 = 4.6 is the most that one factor can have. */
+const leastIndex = 0.01;
+const lackOf = (index: number) => -Math.log(Math.min(1, Math.max(leastIndex, index)));
+
 /**
- * Kelvin by which the mean of day and night must rise (positive) or fall (negative) for the next better state, by
- * what the plant remembers; 0 where warmth or cooling does not help.
+ * Temperature index of what the plant remembers. The curve does not know of heat doses: one at rest from heat counts as
+ * at the level where rest begins, one closed up as at the level where growing ends, if its curve stands higher.
  */
-export function marginKelvin(state: number, mind: Mind, group: GroupNumbers, at: Thresholds): number {
-  if (state === code.restingCold) return Math.max(0, at.coldEnds - mind.warmth);
-  if (state === code.restingHeat)
-    return Math.min(0, (mind.hot ? at.heatEnds : group.slowAbove) - mind.warmth);
-  if (state === code.stretching) {
-    const cool = level.coolEnoughFor(group, at, mind.light);
-    return cool === null ? 0 : Math.min(0, cool - mind.warmth);
-  }
-  if (state === code.slow && mind.cool) return Math.max(0, at.coolSlowEnds - mind.warmth);
-  if (state === code.slow && mind.warm) return Math.min(0, at.warmSlowEnds - mind.warmth);
-  if (state === code.slow && mind.closed)
-    return Math.min(0, -level.closingExcess(group, mind.warmth, mind.dayHigh) - level.closedEnds);
-  return 0;
+function rememberedTemperatureIndex(state: number, reading: Reading, group: GroupNumbers): number {
+  const index = temperatureResponse(group, reading.warmth);
+  if (state === code.restingHeat) return Math.min(index, restBegins);
+  return has(reading, bit.closed) ? Math.min(index, growingEnds) : index;
 }
 
-/** Daily light to add for the next better state [mol m⁻² d⁻¹], by what the plant remembers; 0 where light is enough. */
-export function marginLight(state: number, mind: Mind, group: GroupNumbers, at: Thresholds): number {
-  if (state === code.restingDim || state === code.stretching) {
-    return Math.max(0, level.lightNeeded(group, at, mind.warmth) * level.lackEnds - mind.light);
-  }
-  return state === code.slow && mind.dull ? Math.max(0, group.lightGood * level.goodBegins - mind.light) : 0;
-}
-
-const figure = (value: number) => (Math.abs(value) < 0.05 ? '0.0' : value.toFixed(1).replace('-', '−'));
-
-/** The crossing that brought a state, in words with its figures. */
-export function becauseOf(state: number, mind: Mind, group: GroupNumbers, at: Thresholds): string {
-  const warmth = `mean of day and night ${figure(mind.warmth)} °C`;
-  const light = `daily light ${figure(mind.light)} mol/m²`;
-  const needed = figure(level.lightNeeded(group, at, mind.warmth));
-  switch (state) {
-    case code.restingCold:
-      return `${warmth}, below ${figure(at.coldBegins)} °C`;
-    case code.restingHeat:
-      return mind.hot
-        ? `${warmth}, above ${figure(at.heatBegins)} °C`
-        : `days too hot for too long: means above ${figure(group.slowAbove)} °C with warm nights, or leaves above ${figure(group.hotDay)} °C`;
-    case code.restingDry:
-      return 'no water for long while warmth would let it grow';
-    case code.restingDim:
-      return `${light}, below the ${figure(group.lightHold)} that holds it`;
-    case code.stretching:
-      return `${light} at a ${warmth}, which needs ${needed} to stay compact`;
-    case code.slow:
-      if (!mind.dull && mind.closed && !mind.warm)
-        return `days up to ${figure(mind.dayHigh)} °C at the leaf with a ${warmth}: closed up against the heat`;
-      return mind.dull ? `${light}, under the good ${figure(group.lightGood)}` : warmth;
-    default:
-      return `${warmth} with ${light}`;
-  }
+/**
+ * Share of the whole lack of growth that the limiting factor has, 0–1. Growth is the product of the indices of
+ * temperature, light and water (after Nobel 1984), so their logarithms add up: each factor's lack is −ln of its index, by
+ * what the plant remembers. 0 where nothing holds it, or only day length keeps it from flower.
+ */
+export function limitShareOf(limit: number, state: number, reading: Reading, group: GroupNumbers): number {
+  if (limit === code.limitedByNothing || limit === code.limitedByDayLength) return 0;
+  const temperature = lackOf(rememberedTemperatureIndex(state, reading, group));
+  const light = lackOf(lightResponse(group, reading.light));
+  const water = lackOf(reading.moisture);
+  const whole = temperature + light + water;
+  const own = limit === code.limitedByDark ? light : limit === code.limitedByDry ? water : temperature;
+  return whole > 0 ? own / whole : 0;
 }

@@ -1,10 +1,13 @@
 import type { GroupNumbers } from '../plan/groups.ts';
 import type { PlantDays } from './day.ts';
 import { seasonMonth } from './day.ts';
+import { hardenedBy, hardeningTarget, hardenFeltDays } from './hardening.ts';
 import { dayWeight, switchedBelow } from './memory.ts';
+import { bit } from './reading.ts';
+import type { SinceTurn, Switch } from './settle.ts';
+import { rankCold, rankDry, rankHeat, rankRest, rankShort, settleBelow, settleDays } from './settle.ts';
 import type { Thresholds } from './thresholds.ts';
 import * as level from './thresholds.ts';
-import { growing, restingCold, restingDim, restingDry, restingHeat, slow, stretching } from './words.ts';
 
 export type Watering = 'by-season' | 'dry' | 'watered';
 
@@ -15,23 +18,28 @@ export interface Mind {
   light: number;
   /** Exponential mean of the day's highest leaf temperature [°C]. */
   dayHigh: number;
+  /** Mean of recent days to which it hardens [°C leaf], and its hardening, 0–1. */
+  felt: number;
+  hardening: number;
   /** Share of moisture left in the mix, 0–1; 1 on a watered day. */
   moisture: number;
-  /** Share of the dose that brings heat rest, 0–1, and days towards decline [d]. */
+  /** Share of the dose that brings heat rest, 0–1, and days towards decline and death [d]. */
   heat: number;
   warmDays: number;
-  cold: boolean;
-  hot: boolean;
   heatDosed: boolean;
-  dry: boolean;
-  short: boolean;
-  dim: boolean;
-  dull: boolean;
-  cool: boolean;
-  warm: boolean;
-  /** Closed up against hot days: alive, little growth. */
-  closed: boolean;
   watered: boolean;
+  readonly settle: number;
+  readonly since: SinceTurn;
+  readonly cold: Switch;
+  readonly hot: Switch;
+  readonly dry: Switch;
+  readonly short: Switch;
+  readonly dim: Switch;
+  readonly dull: Switch;
+  readonly cool: Switch;
+  readonly warm: Switch;
+  /** Closed up against hot days: alive, little growth. */
+  readonly closed: Switch;
 }
 
 /**
@@ -45,26 +53,33 @@ export function newMind(
   light: number,
   dayHigh: number,
 ): Mind {
-  const under = (value: number, begins: number, ends: number) => value < (begins + ends) / 2;
+  const under = (value: number, begins: number, ends: number): Switch => ({
+    on: value < (begins + ends) / 2,
+    turning: 0,
+  });
   const share = light / level.lightNeeded(group, at, warmth);
   return {
     warmth,
     light,
     dayHigh,
+    felt: warmth,
+    hardening: hardeningTarget(group, warmth),
     moisture: 1,
     heat: 0,
     warmDays: 0,
+    heatDosed: false,
+    watered: true,
+    settle: settleDays(group),
+    since: new Float64Array(rankRest).fill(1000),
     cold: under(warmth, at.coldBegins, at.coldEnds),
     hot: under(-warmth, -at.heatBegins, -at.heatEnds),
-    heatDosed: false,
-    dry: false,
+    dry: { on: false, turning: 0 },
     short: under(share, level.lackBegins, level.lackEnds),
     dim: under(light / group.lightHold, level.lackBegins, level.lackEnds),
     dull: under(light / group.lightGood, level.goodEnds, level.goodBegins),
     cool: under(warmth, at.coolSlowBegins, at.coolSlowEnds),
     warm: under(-warmth, -at.warmSlowBegins, -at.warmSlowEnds),
     closed: under(-level.closingExcess(group, warmth, dayHigh), 0, level.closedEnds),
-    watered: true,
   };
 }
 
@@ -83,21 +98,26 @@ function liveWarmth(
   meanLeaf: number,
   mostLeaf: number,
 ): void {
+  const { since, settle } = mind;
   mind.warmth += dayWeight(group.inertiaDays) * (meanLeaf - mind.warmth);
   mind.dayHigh += dayWeight(group.inertiaDays) * (mostLeaf - mind.dayHigh);
-  if (meanLeaf <= 0) mind.warmth = Math.min(mind.warmth, at.coldBegins - 1e-6);
-  mind.cold = switchedBelow(mind.cold, mind.warmth, at.coldBegins, at.coldEnds);
-  mind.hot = switchedBelow(mind.hot, -mind.warmth, -at.heatBegins, -at.heatEnds);
-  mind.cool = switchedBelow(mind.cool, mind.warmth, at.coolSlowBegins, at.coolSlowEnds);
-  mind.warm = switchedBelow(mind.warm, -mind.warmth, -at.warmSlowBegins, -at.warmSlowEnds);
+  mind.felt += dayWeight(hardenFeltDays) * (meanLeaf - mind.felt);
+  mind.hardening = hardenedBy(group, mind.hardening, mind.felt);
+  const freezes = meanLeaf <= 0;
+  if (freezes) mind.warmth = Math.min(mind.warmth, at.coldBegins - 1e-6);
+  settleBelow(mind.cold, mind.warmth, at.coldBegins, at.coldEnds, rankCold, since, freezes ? 1 : settle);
+  settleBelow(mind.hot, -mind.warmth, -at.heatBegins, -at.heatEnds, rankHeat, since, settle);
+  settleBelow(mind.cool, mind.warmth, at.coolSlowBegins, at.coolSlowEnds, rankRest, since, settle);
+  settleBelow(mind.warm, -mind.warmth, -at.warmSlowBegins, -at.warmSlowEnds, rankRest, since, settle);
   const excess = level.closingExcess(group, mind.warmth, mind.dayHigh);
-  mind.closed = switchedBelow(mind.closed, -excess, 0, level.closedEnds);
+  settleBelow(mind.closed, -excess, 0, level.closedEnds, rankRest, since, settle);
 }
 
 /**
  * Heat dose: a day whose mean passes `slowAbove` with a night above 20 °C adds 1/heatDays; a day whose highest
  * leaf temperature passes `hotDay`, unless the mean stays in the best band (short peaks are borne where nights
- * cool), adds 1/hotDays; any other day takes 1/heatDays away. Rest begins at 1 and ends at 0.5.
+ * cool), adds 1/hotDays; any other day takes 1/heatDays away. Rest begins at 1 and ends at 0.5: a dose has its
+ * days in it and turns at once.
  */
 function liveHeat(mind: Mind, group: GroupNumbers, days: PlantDays, day: number): void {
   const mean = days.meanLeaf[day] as number;
@@ -109,11 +129,16 @@ function liveHeat(mind: Mind, group: GroupNumbers, days: PlantDays, day: number)
       ? 1 / group.heatDays
       : -1 / group.heatDays;
   mind.heat = Math.min(1, Math.max(0, mind.heat + gain));
-  mind.heatDosed = switchedBelow(mind.heatDosed, -mind.heat, -1 + 1e-9, -0.5);
+  const dosed = switchedBelow(mind.heatDosed, -mind.heat, -level.heatDoseBegins + 1e-9, -level.heatDoseEnds);
+  if (dosed !== mind.heatDosed) mind.since[rankHeat] = 0;
+  mind.heatDosed = dosed;
   mind.warmDays = Math.max(0, mind.warmDays + (warmDay ? 1 : -1));
 }
 
-/** Water: as recorded, or by option. By season the plant is held dry in rest from cold or heat and in its dry months. */
+/**
+ * Water: as recorded, or by option. By season the plant is held dry in rest from cold or heat and in its dry months.
+ * While it rests, and on the day it wakes, dryness follows the mix at once; else it settles like the other switches.
+ */
 function liveWater(
   mind: Mind,
   group: GroupNumbers,
@@ -121,20 +146,32 @@ function liveWater(
   watering: Watering,
   month: number,
 ): void {
-  const resting = mind.cold || mind.hot || mind.heatDosed || isDryMonth(group, month);
+  const rests = mind.cold.on || mind.hot.on || mind.heatDosed;
   mind.watered =
-    recorded !== undefined ? recorded !== 0 : watering === 'by-season' ? !resting : watering === 'watered';
+    recorded !== undefined
+      ? recorded !== 0
+      : watering === 'by-season'
+        ? !(rests || isDryMonth(group, month))
+        : watering === 'watered';
   mind.moisture = mind.watered ? 1 : mind.moisture * (1 - dayWeight(group.waterDays));
-  mind.dry = switchedBelow(mind.dry, mind.moisture, level.dryBegins, 2 * level.dryBegins);
+  const [begins, ends] = [level.dryBegins, level.dryEnds];
+  const { dry, since } = mind;
+  if (rests || since[rankCold] === 0 || since[rankHeat] === 0) {
+    dry.on = switchedBelow(dry.on, mind.moisture, begins, ends);
+    dry.turning = 0;
+  } else settleBelow(dry, mind.moisture, begins, ends, rankDry, since, mind.settle);
 }
 
 /** Light memory and its switches, each against its own threshold. */
 function liveLight(mind: Mind, group: GroupNumbers, at: Thresholds, dailyLight: number): void {
+  const { since, settle } = mind;
   mind.light += dayWeight(group.inertiaDays) * (dailyLight - mind.light);
-  const needed = level.lightNeeded(group, at, mind.warmth);
-  mind.short = switchedBelow(mind.short, mind.light / needed, level.lackBegins, level.lackEnds);
-  mind.dim = switchedBelow(mind.dim, mind.light / group.lightHold, level.lackBegins, level.lackEnds);
-  mind.dull = switchedBelow(mind.dull, mind.light / group.lightGood, level.goodEnds, level.goodBegins);
+  const share = mind.light / level.lightNeeded(group, at, mind.warmth);
+  settleBelow(mind.short, share, level.lackBegins, level.lackEnds, rankShort, since, settle);
+  const held = mind.light / group.lightHold;
+  settleBelow(mind.dim, held, level.lackBegins, level.lackEnds, rankRest, since, settle);
+  const good = mind.light / group.lightGood;
+  settleBelow(mind.dull, good, level.goodEnds, level.goodBegins, rankRest, since, settle);
 }
 
 /**
@@ -150,17 +187,25 @@ export function liveDay(
   watering: Watering,
   firstSeasonDay: number,
 ): void {
+  for (let rank = 0; rank < rankRest; rank += 1) mind.since[rank] = (mind.since[rank] as number) + 1;
   liveWarmth(mind, group, at, days.meanLeaf[day] as number, days.mostLeaf[day] as number);
   liveHeat(mind, group, days, day);
   liveWater(mind, group, days.watered?.[day], watering, seasonMonth(firstSeasonDay + day));
   liveLight(mind, group, at, days.dailyLight[day] as number);
 }
 
-/** The state that the switches give: cold or heat whatever the light; then dry; then lack of light; then growth. */
-export function stateOf(mind: Mind, group: GroupNumbers): number {
-  if (mind.cold) return restingCold;
-  if (mind.hot || mind.heatDosed) return restingHeat;
-  if (mind.dry) return restingDry;
-  if (mind.short) return mind.dim && group.canRestDim > 0.5 ? restingDim : stretching;
-  return mind.dull || mind.cool || mind.warm || mind.closed ? slow : growing;
+/** The settled switches as bits. */
+export function flagsOf(mind: Mind): number {
+  return (
+    (mind.cold.on ? bit.cold : 0) |
+    (mind.hot.on ? bit.hot : 0) |
+    (mind.heatDosed ? bit.heatDosed : 0) |
+    (mind.dry.on ? bit.dry : 0) |
+    (mind.short.on ? bit.short : 0) |
+    (mind.dim.on ? bit.dim : 0) |
+    (mind.dull.on ? bit.dull : 0) |
+    (mind.cool.on ? bit.cool : 0) |
+    (mind.warm.on ? bit.warm : 0) |
+    (mind.closed.on ? bit.closed : 0)
+  );
 }

@@ -57,23 +57,43 @@ export function lightResponse(group: GroupNumbers, dailyLight: number): number {
   return 1 - Math.exp((-Math.LN10 * (dailyLight - group.lightHold)) / (group.lightGood - group.lightHold));
 }
 
-/** Night temperature for most carbon gain, and where it ends [°C]; solved from half gain 9 K either side (below). */
-const carbonBase = 14 - 9 * Math.SQRT2;
-const carbonOptimum = 14;
-const carbonCeiling = 14 + 9 * Math.SQRT2;
+/** 24-h mean of growth at which a group's `carbonNight` stands [°C]: Ferocactus' own in Nobel's (1986) trial. */
+const growthMeanOfTrial = 18.5;
 
 /**
- * Carbon gain of desert and rosette succulents by night temperature, 0–1. Derived from uptake of Ferocactus,
- * most at 23/14 °C day/night, half at 11/5 and at 32/23 (Nobel 1986): nights of 14, 5 and 23 °C give 1, 0.5, 0.5,
- * which the beta response meets with base 1.3, optimum 14, ceiling 26.7 °C. Development follows the 24-h mean
- * instead; where it runs ahead of carbon gain, growth is soft.
+ * Carbon gain by night temperature, 0–1, of a group with a curve of its own; null for one without. Falls as a parabola
+ * from its best night to half at `carbonCool` and `carbonWarm` to either side and ends at √2 times that:
+ *
+ *   r = 1 − ½ (d / half)²
+ *
+ * For equal halves this is the beta response (Yan & Hunt 1999) through the same points. Ferocactus takes up most at
+ * 23/14 °C day/night, half at 11/5 and at 32/23 (Nobel 1986); the best night moves with growth temperature by 0.34 K a
+ * kelvin in Opuntia ficus-indica (Nobel & Hartsock 1984, computed).
  * @param nightLeaf mean leaf temperature of the dark hours [°C]
- * @param growthMean 24-h mean to which the plant is used [°C]; moves the optimum by 0.34 K a kelvin
- *   (Opuntia ficus-indica, Nobel & Hartsock 1984, computed), nil at Ferocactus' 18.5 °C
+ * @param growthMean 24-h mean to which the plant is used [°C]
  */
-export function carbonNightResponse(nightLeaf: number, growthMean = 18.5): number {
-  const shift = 0.34 * (growthMean - 18.5);
-  return yanHunt(nightLeaf - shift, carbonBase, carbonOptimum, carbonCeiling);
+export function carbonNightResponse(
+  group: GroupNumbers,
+  nightLeaf: number,
+  growthMean = growthMeanOfTrial,
+): number | null {
+  const { carbonNight, carbonCool, carbonWarm, carbonShift } = group;
+  if (carbonNight === null || carbonCool === null || carbonWarm === null) return null;
+  const off = nightLeaf - carbonNight - (carbonShift ?? 0) * (growthMean - growthMeanOfTrial);
+  return Math.max(0, 1 - 0.5 * (off / (off < 0 ? carbonCool : carbonWarm)) ** 2);
+}
+
+/**
+ * Carbon index of a day, 0–1: by night temperature where the group has a curve of its own. For a group without one no
+ * second curve is made up: carbon is taken to keep step with development, and no softness is claimed.
+ */
+export function carbonResponse(
+  group: GroupNumbers,
+  nightLeaf: number,
+  growthMean: number,
+  meanLeaf: number,
+): number {
+  return carbonNightResponse(group, nightLeaf, growthMean) ?? temperatureResponse(group, meanLeaf);
 }
 
 /**

@@ -1,12 +1,18 @@
 import type { GroupNumbers } from '../plan/groups.ts';
 import type { PlantDays } from './day.ts';
 import { dayCount } from './day.ts';
-import { becauseOf, limitOf, marginKelvin, marginLight } from './limit.ts';
+import { becauseOf, crossingOf } from './crossed.ts';
+import type { Crossing } from './crossing.ts';
+import { limitOf, limitShareOf } from './limit.ts';
+import { marginKelvin, marginLight, spareKelvin, spareLight } from './margins.ts';
 import type { Mind, Watering } from './mind.ts';
-import { liveDay, newMind, stateOf } from './mind.ts';
-import { carbonNightResponse, lightResponse, temperatureResponse } from './response.ts';
+import { flagsOf, liveDay, newMind } from './mind.ts';
+import { photothermalRatio } from './photothermal.ts';
+import type { Reading } from './reading.ts';
+import { carbonResponse, lightResponse, temperatureResponse } from './response.ts';
 import type { Thresholds } from './thresholds.ts';
 import { thresholdsOf } from './thresholds.ts';
+import { stateOf, steadied } from './verdict.ts';
 import { plantStates } from './words.ts';
 
 export interface PlantOptions {
@@ -25,6 +31,8 @@ export interface PlantTransition {
   readonly from: number;
   readonly to: number;
   readonly because: string;
+  /** The same as figures, so that the date can be checked. */
+  readonly crossing: Crossing;
 }
 
 /** What a group of plants does, a day an entry; every number is finite. */
@@ -41,7 +49,7 @@ export interface PlantResult {
   readonly lightIndex: Float64Array;
   readonly waterIndex: Float64Array;
   readonly growthIndex: Float64Array;
-  /** Carbon gain by night temperature, 0–1; for succulents with crassulacean metabolism. */
+  /** Carbon gain, 0–1: by night temperature where the group has a curve of its own, else as development. */
   readonly carbonIndex: Float64Array;
   /** Remembered mean temperature [°C] and daily light [mol m⁻² d⁻¹] that the state is read from. */
   readonly rememberedLeaf: Float64Array;
@@ -120,31 +128,102 @@ function emptyResult(count: number) {
   };
 }
 
+/** What the first pass keeps of each day for the verdicts of the second. */
+interface Kept {
+  readonly flags: Uint16Array;
+  readonly dayHigh: Float64Array;
+  readonly heat: Float64Array;
+}
+
 /** The day's indices: their product is the growth index, in the manner of Nobel's (1984, 1988) productivity index. */
-function recordIndices(
+function recordDay(
   result: ReturnType<typeof emptyResult>,
+  kept: Kept,
   group: GroupNumbers,
   days: PlantDays,
   day: number,
   mind: Mind,
 ) {
-  const temperature = temperatureResponse(group, days.meanLeaf[day] as number);
+  const mean = days.meanLeaf[day] as number;
+  const temperature = temperatureResponse(group, mean);
   const light = lightResponse(group, days.dailyLight[day] as number);
   result.temperatureIndex[day] = temperature;
   result.lightIndex[day] = light;
   result.waterIndex[day] = mind.moisture;
   result.growthIndex[day] = temperature * light * mind.moisture;
-  result.carbonIndex[day] = carbonNightResponse(days.meanNightLeaf[day] as number, mind.warmth);
+  result.carbonIndex[day] = carbonResponse(group, days.meanNightLeaf[day] as number, mind.warmth, mean);
   result.rememberedLeaf[day] = mind.warmth;
   result.rememberedLight[day] = mind.light;
+  result.photothermal[day] = photothermalRatio(group, mind.light, mind.warmth);
+  result.hardening[day] = mind.hardening;
   result.watered[day] = mind.watered ? 1 : 0;
   result.wet[day] = mind.moisture > 0.5 ? 1 : 0;
   result.decline[day] = mind.warmDays > group.declineDays ? 1 : 0;
+  kept.flags[day] = flagsOf(mind);
+  kept.dayHigh[day] = mind.dayHigh;
+  kept.heat[day] = mind.heat;
+}
+
+/** Fills a day's reading from what was kept. */
+function readDay(
+  reading: Reading,
+  result: ReturnType<typeof emptyResult>,
+  kept: Kept,
+  days: PlantDays,
+  day: number,
+) {
+  reading.warmth = result.rememberedLeaf[day] as number;
+  reading.light = result.rememberedLight[day] as number;
+  reading.moisture = result.waterIndex[day] as number;
+  reading.dayHigh = kept.dayHigh[day] as number;
+  reading.heat = kept.heat[day] as number;
+  reading.meanLeaf = days.meanLeaf[day] as number;
+  reading.flagsBefore = reading.flags;
+  reading.flags = kept.flags[day] as number;
+}
+
+/** Limits, margins and transitions of every day, once the states are steady. */
+function giveVerdicts(
+  result: ReturnType<typeof emptyResult>,
+  kept: Kept,
+  group: GroupNumbers,
+  days: PlantDays,
+  flagsBefore: number,
+) {
+  const at = thresholdsOf(group);
+  const reading: Reading = {
+    warmth: 0,
+    dayHigh: 0,
+    light: 0,
+    moisture: 0,
+    heat: 0,
+    meanLeaf: 0,
+    flags: flagsBefore,
+    flagsBefore,
+  };
+  let from = stateOf(flagsBefore, group);
+  for (let day = 0; day < result.state.length; day += 1) {
+    readDay(reading, result, kept, days, day);
+    const state = result.state[day] as number;
+    const limit = limitOf(state, reading, group, days.photoperiod[day] as number);
+    result.stateDays[state] = (result.stateDays[state] as number) + 1;
+    result.limiting[day] = limit;
+    result.limitingShare[day] = limitShareOf(limit, state, reading, group);
+    result.marginKelvin[day] = marginKelvin(state, reading, group, at);
+    result.marginLight[day] = marginLight(state, reading, group, at);
+    result.spareKelvin[day] = spareKelvin(state, reading, group, at);
+    result.spareLight[day] = spareLight(state, reading, group, at);
+    if (state === from) continue;
+    const crossing = crossingOf(from, state, reading, group, at);
+    const because = becauseOf(state, crossing, reading, group);
+    result.transitions.push({ day, from, to: state, because, crossing });
+    from = state;
+  }
 }
 
 /**
  * Carries a plant group through its days: indices of the day, state with memory and hysteresis, the factor that
- * holds, and how far the next better state is. Development follows the 24-h mean leaf temperature.
+ * holds, and how far the next better and the next worse state are. Development follows the 24-h mean leaf temperature.
  */
 export function runPlants(group: GroupNumbers, days: PlantDays, options: PlantOptions = {}): PlantResult {
   const count = dayCount(days);
@@ -152,20 +231,18 @@ export function runPlants(group: GroupNumbers, days: PlantDays, options: PlantOp
   const at = thresholdsOf(group);
   const mind = spinUp(group, at, days, count, all);
   const result = emptyResult(count);
-  let before = stateOf(mind, group);
+  const kept: Kept = {
+    flags: new Uint16Array(count),
+    dayHigh: new Float64Array(count),
+    heat: new Float64Array(count),
+  };
+  const flagsBefore = flagsOf(mind);
   for (let day = 0; day < count; day += 1) {
     liveDay(mind, group, at, days, day, all.watering, all.firstSeasonDay);
-    const state = stateOf(mind, group);
-    recordIndices(result, group, days, day, mind);
-    result.state[day] = state;
-    result.stateDays[state] = (result.stateDays[state] as number) + 1;
-    result.limiting[day] = limitOf(state, mind, group, days.photoperiod[day] as number);
-    result.marginKelvin[day] = marginKelvin(state, mind, group, at);
-    result.marginLight[day] = marginLight(state, mind, group, at);
-    if (state !== before) {
-      result.transitions.push({ day, from: before, to: state, because: becauseOf(state, mind, group, at) });
-    }
-    before = state;
+    recordDay(result, kept, group, days, day, mind);
+    result.state[day] = stateOf(kept.flags[day] as number, group);
   }
+  steadied(result.state, stateOf(flagsBefore, group), mind.settle);
+  giveVerdicts(result, kept, group, days, flagsBefore);
   return result;
 }

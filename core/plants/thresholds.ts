@@ -16,8 +16,12 @@ export const lackBegins = 0.9;
 export const lackEnds = 1.1;
 export const goodBegins = 1;
 export const goodEnds = 0.75;
-/** Share of moisture left in the mix, 0–1, at which the plant begins to rest dry. Common practice, no source. */
+/** Share of moisture left in the mix, 0–1, at which the plant begins and ceases to rest dry. Common practice, no source. */
 export const dryBegins = 0.3;
+export const dryEnds = 2 * dryBegins;
+/** Share of its dose at which heat rest begins and ends. */
+export const heatDoseBegins = 1;
+export const heatDoseEnds = 0.5;
 /** Nights must stay above this for a warm day to count towards heat rest [°C] (threshold collection, placeholder). */
 export const warmNight = 20;
 

@@ -1,4 +1,4 @@
-import type { FlowerOutlook } from '../plants/index.ts';
+import type { Crossing, FlowerOutlook } from '../plants/index.ts';
 import type { Plan } from '../plan/schema.ts';
 import type { Stay } from './stays.ts';
 
@@ -117,8 +117,9 @@ export interface Transition {
   readonly day: number;
   readonly from: number;
   readonly to: number;
-  /** The crossing that caused it, in words with its figures. */
+  /** The crossing that caused it, in words with its figures, and as figures. */
   readonly because: string;
+  readonly crossing: Crossing;
 }
 
 export interface HarmTotals {

@@ -11,8 +11,8 @@ import {
 } from '../../core/plan/groups.ts';
 
 describe('the catalogue of plant groups', () => {
-  it('holds at least 24 groups with identifiers of their own', () => {
-    expect(plantGroups.length).toBeGreaterThanOrEqual(24);
+  it('holds at least 30 groups with identifiers of their own', () => {
+    expect(plantGroups.length).toBeGreaterThanOrEqual(30);
     expect(new Set(plantGroups.map(({ id }) => id)).size).toBe(plantGroups.length);
     for (const { id } of plantGroups) expect(id).toMatch(/^[a-z0-9][a-z0-9-]*$/);
   });
@@ -22,8 +22,8 @@ describe('the catalogue of plant groups', () => {
       const figures = groupNumberNames
         .map((name) => groupFigure[name](group))
         .filter((figure) => figure !== null);
-      // Seven numbers may be absent: rest 2, chill 2, critical day length, dry months 2; the rest never.
-      expect(figures.length).toBeGreaterThanOrEqual(groupNumberNames.length - 7);
+      // Eleven may be absent: rest 2, chill 2, critical day length, dry months 2, a carbon curve's 4; the rest never.
+      expect(figures.length).toBeGreaterThanOrEqual(groupNumberNames.length - 11);
       for (const figure of figures as Figure[]) {
         expect(Number.isFinite(figure.value)).toBe(true);
         expect(figure.source.length, group.id).toBeGreaterThan(10);
@@ -59,5 +59,21 @@ describe("the user's own numbers", () => {
     expect(groupEditProblems(echeveria, { dryFromMonth: 13 })[0]).toMatch(/month from 1 to 12/);
     expect(() => groupNumbers(echeveria, { lightHold: 50 })).toThrow(/echeveria/);
     expect(groupEditProblems(echeveria, { winterHold: 7 })).toEqual([]);
+    expect(groupEditProblems(echeveria, { killDays: 20 })[0]).toMatch(/declineDays at most killDays/);
+    expect(groupEditProblems(echeveria, { carbonShift: 1 })[0]).toMatch(/carbonShift from 0/);
+  });
+
+  it('refuse a gain by hardening that does not fit between the dry and the wet limit', () => {
+    expect(groupEditProblems(echeveria, { hardenGain: 3.5 })[0]).toMatch(
+      /hardenGain at most damageColdWet less damageColdDry, got 3.5 and 3/,
+    );
+    expect(groupEditProblems(echeveria, { hardenGain: -1 })[0]).toMatch(/hardenGain at least 0/);
+    expect(groupEditProblems(echeveria, { hardenGain: 3 })).toEqual([]);
+    // Limits of the user's own that leave less room than the catalogue's gain are taken; the gain is cut to the room.
+    expect(groupEditProblems(echeveria, { damageColdWet: -3 })).toEqual([]);
+    for (const group of plantGroups) {
+      const { hardenGain, damageColdDry, damageColdWet } = groupNumbers(group);
+      expect(hardenGain, group.id).toBeLessThanOrEqual(damageColdWet - damageColdDry);
+    }
   });
 });

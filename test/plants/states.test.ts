@@ -5,6 +5,7 @@ import {
   limitingWords,
   plantStates,
   runPlants,
+  settleDays,
   waterAdvice,
   weeklyStates,
 } from '../../core/plants/index.ts';
@@ -78,7 +79,7 @@ describe('each state is reached and left, and names what holds it', () => {
     expect(course(runPlants(numbersOf('echeveria', { canRestDim: 1 }), days, flat))).toContain('resting-dim');
   });
 
-  it('held dry, and started by water at once', () => {
+  it('held dry, and started by water once it has settled', () => {
     const days = {
       ...steady(80, 20, 14),
       watered: Uint8Array.from({ length: 80 }, (_, day) => (day < 60 ? 0 : 1)),
@@ -87,7 +88,11 @@ describe('each state is reached and left, and names what holds it', () => {
     expect(stateIdOn(result, 59)).toBe('resting-dry');
     expect(limitOn(result, 59)).toBe('dry');
     expect(result.growthIndex[59]).toBeLessThan(0.05);
-    expect(stateIdOn(result, 60)).toBe('growing');
+    const settle = settleDays(numbersOf('echeveria'));
+    expect([stateIdOn(result, 58 + settle), stateIdOn(result, 59 + settle)]).toEqual([
+      'resting-dry',
+      'growing',
+    ]);
     // Held dry through the spin-up of the first week over again: dry from the first day, moist again on day 60.
     expect([result.wet[0], result.wet[59], result.wet[60]]).toEqual([0, 0, 1]);
   });

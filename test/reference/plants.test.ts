@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { groupNumbers, plantGroup } from '../../core/plan/groups.ts';
 import {
   carbonNightResponse,
+  coldLimitAt,
   constantDays,
   harmDoses,
   lightResponse,
@@ -87,10 +88,17 @@ describe('Nobel & Hartsock 1983, Opuntia ficus-indica and daily light', () => {
 });
 
 describe('Nobel 1986, Ferocactus: uptake most at 23/14 °C, half at 11/5 and at 32/23', () => {
-  it('gives 1, 0.5 and 0.5 by night temperature (the curve is solved from these; a check of the solution)', () => {
-    expect(carbonNightResponse(14)).toBeCloseTo(1, 6);
-    expect(carbonNightResponse(5)).toBeCloseTo(0.5, 6);
-    expect(carbonNightResponse(23)).toBeCloseTo(0.5, 6);
+  it('gives 1, 0.5 and 0.5 by night temperature (the curve is drawn through these; a check of the drawing)', () => {
+    const gain = (night: number) => carbonNightResponse(numbersOf('desert-cacti'), night);
+    expect(gain(14)).toBeCloseTo(1, 9);
+    expect(gain(5)).toBeCloseTo(0.5, 9);
+    expect(gain(23)).toBeCloseTo(0.5, 9);
+  });
+  it('is the beta response through the same points, within rounding', () => {
+    for (let night = 0; night <= 28; night += 1) {
+      const beta = yanHunt(night, 14 - 9 * Math.SQRT2, 14, 14 + 9 * Math.SQRT2);
+      expect(carbonNightResponse(numbersOf('desert-cacti'), night)).toBeCloseTo(beta, 9);
+    }
   });
   it('fits 24-h means with base 1.4, optimum 18.5, ceiling 31.0 (equal days and nights, computed)', () => {
     expect(yanHunt(8, 1.4, 18.5, 31)).toBeCloseTo(0.5, 1);
@@ -100,13 +108,15 @@ describe('Nobel 1986, Ferocactus: uptake most at 23/14 °C, half at 11/5 and at 
     const best = (growthMean: number) => {
       let [at, most] = [0, 0];
       for (let night = -10; night <= 40; night += 0.1) {
-        const gain = carbonNightResponse(night, growthMean);
+        const gain = carbonNightResponse(numbersOf('hardy-cacti'), night, growthMean) as number;
         if (gain > most) [at, most] = [night, gain];
       }
       return at;
     };
     // 0.34 K a kelvin over 35 K is 11.9 K; the rounded slope, not the 12 K itself, is in the model.
     expect(Math.abs(best(40) - best(5) - 12)).toBeLessThan(0.25);
+    expect(Math.abs(best(5) - 11)).toBeLessThan(0.25);
+    expect(Math.abs(best(40) - 23)).toBeLessThan(0.25);
   });
 });
 
@@ -189,9 +199,9 @@ describe('frost in gardens', () => {
     expect(frostOf('haworthia', -4, false)).toBeLessThan(frostOf('aloe', -4, false));
     expect(frostOf('dudleya', -4, false)).toBeLessThan(frostOf('aloe', -4, false));
   });
-  it('unhardened citrus leaves die below −4.4 °C (University of Florida extension)', () => {
-    expect(frostOf('citrus', -4.3, false)).toBe(0);
-    expect(frostOf('citrus', -4.6, false)).toBeGreaterThan(0);
+  it('citrus leaves die below −4.4 °C unhardened, below −9 °C hardened (University of Florida extension)', () => {
+    expect(coldLimitAt(numbersOf('citrus'), 0, false)).toBeCloseTo(-4.4, 9);
+    expect(coldLimitAt(numbersOf('citrus'), 1, false)).toBeCloseTo(-9, 9);
   });
   it('citrus makes no growth at 12.8 °C and some above', () => {
     expect(temperatureResponse(numbersOf('citrus'), 12.8)).toBe(0);

@@ -27,19 +27,23 @@ function clearWarming(day: number, coldestDay: number): number {
 /**
  * What years differ by beside the quick departures, fitted to the same days and to those of 1942–2021: a slow departure
  * of temperature that lasts two months (its share of the variance, greatest in winter), the memory of the quick one
- * beside it, what widens the daily range beside clearness, and how much earlier than the coldest day departures are
- * greatest [d]. Autocorrelation of daily means there 0.66 after one day, 0.07 after ten and 0.05 after thirty, drawn
- * 0.70, 0.12 and 0.08; sd of the mean of December to February 0.98 K there, 0.90 K drawn (0.65 K without).
+ * beside it, what widens the daily range beside clearness, what wide days are colder by, and how much earlier than the
+ * coldest day departures are greatest [d]. Autocorrelation of daily means there 0.66 after one day, 0.07 after ten and
+ * 0.05 after thirty, drawn 0.70, 0.13 and 0.08; sd of the mean of December to February 0.98 K there, 0.92 K drawn
+ * (0.65 K without), of the yearly low 2.2 K there and 1.7 K drawn.
  */
 const manyYears = {
-  slowShare: 0.12,
-  slowSwing: 0.05,
+  slowShare: 0.14,
+  slowSwing: 0.08,
   slowMemory: Math.exp(-1 / 60),
   memory: 0.63,
   range: 0.34,
   rangeSwing: 0.05,
   rangeBesideSpread: 0.5,
   rangeMemory: 0.1,
+  wideCooler: 0.17,
+  wideCoolerSwing: 0.18,
+  wideLead: 90,
   lead: 50,
 };
 
@@ -110,6 +114,11 @@ export function seasonalSpread(day: number, coldestDay: number, kind: YearKind =
   return 0.9 + 0.1 * season(day, coldestDay - manyYears.lead);
 }
 
+/** Share of the tail that a day has: the long cold tail is deep winter's; in many years a summer night keeps none of it. */
+function seasonalTail(day: number, coldestDay: number, kind: YearKind): number {
+  return kind === 'usual' ? 1 : Math.max(0, season(day, coldestDay));
+}
+
 /** Share of the temperature's variance that is slow. */
 function slowShare(day: number, coldestDay: number): number {
   return manyYears.slowShare + manyYears.slowSwing * season(day, coldestDay - manyYears.lead);
@@ -133,8 +142,8 @@ export function dayMinimum(
   const cold =
     spread.kelvin *
     seasonalSpread(day, curves.coldestDay, curves.kind) *
-    drawnOut(departures.temperature[day], spread.tail);
-  const wider = departures.range[day] * halfWidening(curves, spread, day);
+    drawnOut(departures.temperature[day], spread.tail * seasonalTail(day, curves.coldestDay, curves.kind));
+  const wider = departures.range[day] * widerCooling(curves, spread, day);
   return curves.minimum[day] + cold + clearChange(curves, departures, day) - wider;
 }
 
@@ -152,6 +161,18 @@ export function halfWidening(curves: TemperatureCurves, spread: Spread, day: num
   const ofRange = manyYears.range + manyYears.rangeSwing * season(day, curves.coldestDay);
   const most = manyYears.rangeBesideSpread * spread.kelvin;
   return Math.min(0.5 * ofRange * curves.range[day], most);
+}
+
+/**
+ * What one standard departure of `range` takes from the day's least temperature [K]: half the widening, and what wide
+ * days are colder by in the mean, autumn's above all (correlation of mean and range −0.40 in October, −0.15 in
+ * January and April, none in July).
+ */
+export function widerCooling(curves: TemperatureCurves, spread: Spread, day: number): number {
+  const { coldestDay, kind } = curves;
+  const share =
+    manyYears.wideCooler + manyYears.wideCoolerSwing * season(day, coldestDay - manyYears.wideLead);
+  return halfWidening(curves, spread, day) + share * spread.kelvin * seasonalSpread(day, coldestDay, kind);
 }
 
 /** Winters drawn to fit the spread; their seed is the climate's own, so a plan's seed does not change its climate. */
@@ -236,13 +257,17 @@ function quantileLow(
   quantile: number,
 ): number {
   const { from, base, share, departure, day, range } = candidates;
-  const wider = Float64Array.from({ length: 365 }, (_, each) => halfWidening(curves, spread, each));
+  const wider = Float64Array.from({ length: 365 }, (_, each) => widerCooling(curves, spread, each));
+  const tail = Float64Array.from(
+    { length: 365 },
+    (_, each) => spread.tail * seasonalTail(each, curves.coldestDay, curves.kind),
+  );
   const least = new Float64Array(winters);
   for (let winter = 0; winter < winters; winter++) {
     let low = Infinity;
     for (let k = from[winter]; k < from[winter + 1]; k++) {
       const here =
-        base[k] + spread.kelvin * share[k] * drawnOut(departure[k], spread.tail) - wider[day[k]] * range[k];
+        base[k] + spread.kelvin * share[k] * drawnOut(departure[k], tail[day[k]]) - wider[day[k]] * range[k];
       if (here < low) low = here;
     }
     least[winter] = low;

@@ -7,6 +7,7 @@ import {
   halfWidening,
   ringProcess,
   seasonalSpread,
+  widerCooling,
   type Spread,
   type TemperatureCurves,
   type YearKind,
@@ -72,7 +73,7 @@ export function drawDays(
     cloudCover,
     coldness: minimum.map((low, day) => {
       const own = spread.kelvin * seasonalSpread(day, curves.coldestDay, kind);
-      const wider = kind === 'usual' ? 0 : halfWidening(curves, spread, day);
+      const wider = kind === 'usual' ? 0 : widerCooling(curves, spread, day);
       return (low - curves.minimum[day]) / Math.hypot(own, wider);
     }),
     wind,

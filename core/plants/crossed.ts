@@ -101,8 +101,8 @@ function left(from: number, reading: Reading, group: GroupNumbers, at: Threshold
 /** Between resting dim and stretching the hold light decides. */
 function dimmed(to: number, reading: Reading, group: GroupNumbers): Crossing {
   return to === code.restingDim
-    ? lightPast(reading, group.lightHold * level.lackBegins, 'fell below')
-    : lightPast(reading, group.lightHold * level.lackEnds, 'rose above');
+    ? lightPast(reading, group.lightHold * level.dimBegins, 'fell below')
+    : lightPast(reading, group.lightHold * level.dimEnds, 'rose above');
 }
 
 /** The crossing that turned one state into another, by what the plant remembers on the day. */

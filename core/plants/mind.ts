@@ -75,7 +75,7 @@ export function newMind(
     hot: under(-warmth, -at.heatBegins, -at.heatEnds),
     dry: { on: false, turning: 0 },
     short: under(share, level.lackBegins, level.lackEnds),
-    dim: under(light / group.lightHold, level.lackBegins, level.lackEnds),
+    dim: under(light / group.lightHold, level.dimBegins, level.dimEnds),
     dull: under(light / group.lightGood, level.goodEnds, level.goodBegins),
     cool: under(warmth, at.coolSlowBegins, at.coolSlowEnds),
     warm: under(-warmth, -at.warmSlowBegins, -at.warmSlowEnds),
@@ -162,14 +162,20 @@ function liveWater(
   } else settleBelow(dry, mind.moisture, begins, ends, rankDry, since, mind.settle);
 }
 
+/** Whether lack of light lets it rest or draws it up: known on the day the lack begins, and settling after that. */
+function liveDim({ dim, short, since, settle }: Mind, held: number): void {
+  const [begins, ends] = [level.dimBegins, level.dimEnds];
+  if (short.on && since[rankShort] !== 0) settleBelow(dim, held, begins, ends, rankRest, since, settle);
+  else dim.on = switchedBelow(dim.on, held, begins, ends);
+}
+
 /** Light memory and its switches, each against its own threshold. */
 function liveLight(mind: Mind, group: GroupNumbers, at: Thresholds, dailyLight: number): void {
   const { since, settle } = mind;
   mind.light += dayWeight(group.inertiaDays) * (dailyLight - mind.light);
   const share = mind.light / level.lightNeeded(group, at, mind.warmth);
   settleBelow(mind.short, share, level.lackBegins, level.lackEnds, rankShort, since, settle);
-  const held = mind.light / group.lightHold;
-  settleBelow(mind.dim, held, level.lackBegins, level.lackEnds, rankRest, since, settle);
+  liveDim(mind, mind.light / group.lightHold);
   const good = mind.light / group.lightGood;
   settleBelow(mind.dull, good, level.goodEnds, level.goodBegins, rankRest, since, settle);
 }

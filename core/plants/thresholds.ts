@@ -14,6 +14,10 @@ export const growingEnds = 0.6;
  * few dull or bright days in a window do not turn the state about (chosen by test, no source). */
 export const lackBegins = 0.9;
 export const lackEnds = 1.1;
+/** Light as a share of the hold light below which a plant in want of light rests, and above which it stirs again: wide, for
+ * a plant at rest stands unchanged for months in a dim window (chosen by test, no source). */
+export const dimBegins = 1;
+export const dimEnds = 1.25;
 export const goodBegins = 1;
 export const goodEnds = 0.75;
 /** Share of moisture left in the mix, 0–1, at which the plant begins and ceases to rest dry. Common practice, no source. */

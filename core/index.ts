@@ -81,22 +81,31 @@ export type * from './night/result.ts';
 export {
   applyChange,
   applyDampChange,
+  beginCertainty,
   burningHours,
   calendarOf,
   compareLamps,
   dampChoices,
   dampFigures,
+  cardYears,
   findWays,
+  growCertainty,
   lampChart,
   longDays,
   placeLampHours,
   rankGroups,
   rankPlaces,
   scaledLamp,
+  hardinessRatings,
+  hardinessZone,
+  ratingFor,
   shiftsOf,
+  siteCard,
   strengthOf,
 } from './advice/index.ts';
+export type { CertaintyOptions, CertaintyRun, GrowOptions } from './advice/index.ts';
 export type { ChartRange, LongDay, PlacingOptions } from './advice/index.ts';
+export type { HardinessRating } from './advice/index.ts';
 export type { DampAdvice, DampChangeId, DampChoice, DampFigures } from './advice/index.ts';
 export type * from './advice/result.ts';
 export { balanceOf, coldestNightDay, explain, heatBalance, heatOf, spanWords } from './explain/index.ts';

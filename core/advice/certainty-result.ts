@@ -14,6 +14,8 @@ export interface Certainty {
 
 export interface LotCertainty {
   readonly lotId: string;
+  /** Winters this lot was judged in: fewer than those of the plan where it was sure enough before. */
+  readonly winters: number;
   /** Share of samples in each state, `shares[week * 7 + state]`, 0–1; 53 weeks, the last of one day. */
   readonly shares: Float64Array;
   /** Share of samples whose state of the week is the one shown, and half-width of its 95 % interval, 0–1. */

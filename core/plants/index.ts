@@ -26,6 +26,8 @@ export type { PlantOptions, PlantResult, PlantTransition } from './state.ts';
 export { runPlants } from './state.ts';
 export type { Thresholds } from './thresholds.ts';
 export { coolEnoughFor, lightNeeded, thresholdsOf } from './thresholds.ts';
+export type { Spread, SpreadKind } from './spread.ts';
+export { drawNumbers, spreadKind, spreadOf } from './spread.ts';
 export type { WaterAdvice, WaterAnswer } from './water.ts';
 export { waterAdvice, waterings } from './water.ts';
 export type { PlantWeek } from './week.ts';

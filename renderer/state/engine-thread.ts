@@ -1,6 +1,7 @@
 import type { Plan } from '../../core/index.ts';
 import type { Host } from '../../electron/contract.ts';
 import type {
+  CancelMessage,
   FromWorker,
   RequestMessage,
   RequestName,
@@ -33,19 +34,25 @@ export class EngineThread {
     this.#name = name;
   }
 
+  /** @param signal aborting it rejects with its reason, and tells a question that looks for it to end */
   async ask<N extends RequestName>(
     name: N,
     ask: Requests[N]['ask'],
     onPiece?: (piece: Requests[N]['piece']) => void,
+    signal?: AbortSignal,
   ): Promise<Requests[N]['answer']> {
+    signal?.throwIfAborted();
     const weather = await this.#weatherFor(ask.plan);
+    signal?.throwIfAborted();
     const worker = this.#started();
     if (weather) {
       worker.postMessage(weather);
       this.#known.add(weather.weatherId);
     }
     const id = (this.#lastId += 1);
-    return new Promise((settle, refuse) => {
+    const cancel = () => this.#cancel(id, signal?.reason);
+    signal?.addEventListener('abort', cancel, { once: true });
+    const asked = new Promise<Requests[N]['answer']>((settle, refuse) => {
       this.#pending.set(id, {
         settle: settle as Pending['settle'],
         refuse,
@@ -54,6 +61,14 @@ export class EngineThread {
       const message: RequestMessage<N> = { kind: 'request', id, name, ask };
       worker.postMessage(message);
     });
+    return asked.finally(() => signal?.removeEventListener('abort', cancel));
+  }
+
+  #cancel(id: number, reason: unknown) {
+    const message: CancelMessage = { kind: 'cancel', id };
+    this.#worker?.postMessage(message);
+    this.#pending.get(id)?.refuse(reason);
+    this.#pending.delete(id);
   }
 
   /** Ends the worker; every question still open is refused with `reason`. */

@@ -1,14 +1,20 @@
 import type {
+  Certainty,
   DampAdvice,
   DampChoice,
+  FlowerMeeting,
+  FlowerWay,
+  GroupRank,
   LampComparison,
   LampOption,
   LampPlacing,
   LampView,
   NightInput,
   NightResult,
+  PlaceRank,
   Plan,
   SeasonResult,
+  SiteCard,
   Way,
   WaysResult,
   Wish,
@@ -19,9 +25,9 @@ import { unpackSeason } from '../worker/season-parcel.ts';
 import { EngineThread } from './engine-thread.ts';
 
 /**
- * The engine in its workers: one for the sheet and the night (which starts from the season the sheet has), one
- * for lamps, one each for the placing of a lamp's hours, the search for ways and advice against damp, which can be
- * stopped. The page waits for none of them.
+ * The engine in its workers: one for the sheet, the night and the rankings (which start from the season the sheet
+ * has), one for lamps, one each for what takes longer and can be stopped: the placing of a lamp's hours, the search
+ * for ways, advice against damp, certainty, flowering together and the site card. The page waits for none of them.
  */
 export class Engine {
   #sheet: EngineThread;
@@ -29,6 +35,9 @@ export class Engine {
   #placing: EngineThread;
   #search: EngineThread;
   #damp: EngineThread;
+  #certainty: EngineThread;
+  #flower: EngineThread;
+  #site: EngineThread;
   #waiting: {
     plan: Plan;
     settle: (result: SeasonResult | null) => void;
@@ -43,6 +52,9 @@ export class Engine {
     this.#placing = new EngineThread(host, 'placing');
     this.#search = new EngineThread(host, 'search');
     this.#damp = new EngineThread(host, 'damp');
+    this.#certainty = new EngineThread(host, 'certainty');
+    this.#flower = new EngineThread(host, 'flower');
+    this.#site = new EngineThread(host, 'site');
   }
 
   /** The season of a plan. One runs and at most one waits: null where a later request took the waiting one's place. */
@@ -109,6 +121,40 @@ export class Engine {
     signal?: AbortSignal,
   ): Promise<DampAdvice> {
     return stoppable(this.#damp, signal, () => this.#damp.ask('damp', { plan, placeId }, onChoice));
+  }
+
+  /**
+   * How often other winters and other thresholds agree with the season, told again after each winter. Aborting
+   * `signal` ends it after the winter it is at and rejects with its reason at once.
+   */
+  certainty(plan: Plan, onGrow?: (certainty: Certainty) => void, signal?: AbortSignal): Promise<Certainty> {
+    return this.#certainty.ask('certainty', { plan }, onGrow, signal);
+  }
+
+  /** Every place, and outdoors, for a group; best first. */
+  rankPlaces(plan: Plan, groupId: string): Promise<readonly PlaceRank[]> {
+    return this.#sheet.ask('rankPlaces', { plan, groupId });
+  }
+
+  /** Every group for a place, or outdoors; best first. */
+  rankGroups(plan: Plan, placeId: string): Promise<readonly GroupRank[]> {
+    return this.#sheet.ask('rankGroups', { plan, placeId });
+  }
+
+  /** How two lots may be brought to flower together, each way told as it is found; stopped as `ways` is. */
+  flowerTogether(
+    plan: Plan,
+    one: string,
+    other: string,
+    onWay?: (way: FlowerWay) => void,
+    signal?: AbortSignal,
+  ): Promise<FlowerMeeting> {
+    return stoppable(this.#flower, signal, () => this.#flower.ask('flower', { plan, one, other }, onWay));
+  }
+
+  /** What the site's climate is to plants; stopped as `ways` is. */
+  siteCard(plan: Plan, signal?: AbortSignal): Promise<SiteCard> {
+    return stoppable(this.#site, signal, () => this.#site.ask('siteCard', { plan }));
   }
 }
 

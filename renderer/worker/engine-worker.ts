@@ -4,13 +4,17 @@ import {
   dampChoices,
   findWays,
   placeLampHours,
+  rankGroups,
+  rankPlaces,
   readEpwBytes,
   readTmy3,
   runNight,
   runSeason,
+  siteCard,
   weatherFromPlan,
 } from '../../core/index.ts';
 import type {
+  Certainty,
   LampPlacing,
   Plan,
   SeasonCache,
@@ -18,6 +22,7 @@ import type {
   WeatherReading,
   WeatherYear,
 } from '../../core/index.ts';
+import { CertaintyRuns } from './certainty-runs.ts';
 import { packSeason } from './season-parcel.ts';
 import { winterHours } from './winter-hours.ts';
 import type {
@@ -34,6 +39,9 @@ const files = new Map<string, WeatherReading>();
 const cache: SeasonCache = createSeasonCache();
 /** The season last sent; its places need not be sent again. */
 let former: SeasonResult | null = null;
+const certainties = new CertaintyRuns(cache);
+/** Questions that are no longer wanted. */
+const cancelled = new Set<number>();
 let normals: { readonly key: string; readonly weather: WeatherYear } | null = null;
 
 function tell(message: FromWorker) {
@@ -65,7 +73,12 @@ function weatherOf(plan: Plan): WeatherYear {
   return weather;
 }
 
-type Answers = { [N in RequestName]: (ask: Requests[N]['ask'], id: number) => Requests[N]['answer'] };
+type Answers = {
+  [N in RequestName]: (
+    ask: Requests[N]['ask'],
+    id: number,
+  ) => Requests[N]['answer'] | Promise<Requests[N]['answer']>;
+};
 
 const answers: Answers = {
   season: ({ plan }) => {
@@ -92,19 +105,35 @@ const answers: Answers = {
       cache,
       onChoice: (piece) => tell({ kind: 'piece', id, piece }),
     }),
+  certainty: ({ plan }, id) => {
+    const onGrow = (piece: Certainty) => tell({ kind: 'piece', id, piece });
+    return certainties.grow(plan, weatherOf(plan), onGrow, () => cancelled.has(id));
+  },
+  rankPlaces: ({ plan, groupId }) => rankPlaces(plan, weatherOf(plan), groupId, cache),
+  rankGroups: ({ plan, placeId }) => rankGroups(plan, weatherOf(plan), placeId, cache),
+  flower: () => notThereYet('flowering together'),
+  siteCard: ({ plan }) => siteCard(plan, weatherOf(plan)),
 };
 
-function answer<N extends RequestName>({ id, name, ask }: RequestMessage<N>) {
+function notThereYet(what: string): never {
+  throw new Error(`${what} is not there yet`);
+}
+
+async function answer<N extends RequestName>({ id, name, ask }: RequestMessage<N>) {
   const started = performance.now();
   try {
-    const given = answers[name](ask, id);
+    const given = await answers[name](ask, id);
     tell({ kind: 'done', id, answer: given, milliseconds: performance.now() - started });
   } catch (error) {
     tell({ kind: 'failed', id, message: error instanceof Error ? error.message : String(error) });
+  } finally {
+    cancelled.delete(id);
   }
 }
 
 onmessage = (event: MessageEvent<ToWorker>) => {
-  if (event.data.kind === 'weather') keepWeather(event.data);
-  else answer(event.data);
+  const { data } = event;
+  if (data.kind === 'weather') keepWeather(data);
+  else if (data.kind === 'cancel') cancelled.add(data.id);
+  else void answer(data);
 };

@@ -1,6 +1,10 @@
 import type {
+  Certainty,
   DampAdvice,
   DampChoice,
+  FlowerMeeting,
+  FlowerWay,
+  GroupRank,
   LampComparison,
   LampOption,
   LampPlacing,
@@ -8,7 +12,9 @@ import type {
   LampView,
   NightInput,
   NightResult,
+  PlaceRank,
   Plan,
+  SiteCard,
   Way,
   WaysResult,
   Wish,
@@ -46,6 +52,12 @@ export interface Requests {
   };
   ways: { ask: { plan: Plan; wish: Wish }; piece: Way; answer: WaysResult };
   damp: { ask: { plan: Plan; placeId: string }; piece: DampChoice; answer: DampAdvice };
+  certainty: { ask: { plan: Plan }; piece: Certainty; answer: Certainty };
+  rankPlaces: { ask: { plan: Plan; groupId: string }; piece: never; answer: readonly PlaceRank[] };
+  rankGroups: { ask: { plan: Plan; placeId: string }; piece: never; answer: readonly GroupRank[] };
+  /** Two lots by their ids. */
+  flower: { ask: { plan: Plan; one: string; other: string }; piece: FlowerWay; answer: FlowerMeeting };
+  siteCard: { ask: { plan: Plan }; piece: never; answer: SiteCard };
 }
 export type RequestName = keyof Requests;
 
@@ -56,7 +68,13 @@ export interface RequestMessage<N extends RequestName = RequestName> {
   readonly ask: Requests[N]['ask'];
 }
 
-export type ToWorker = WeatherMessage | RequestMessage;
+/** Ends a question that looks between its pieces whether it is still wanted; it is then answered with a failure. */
+export interface CancelMessage {
+  readonly kind: 'cancel';
+  readonly id: number;
+}
+
+export type ToWorker = WeatherMessage | RequestMessage | CancelMessage;
 
 export type FromWorker =
   | { readonly kind: 'piece'; readonly id: number; readonly piece: Requests[RequestName]['piece'] }

@@ -27,15 +27,11 @@ function lotDifference(before: LotSeason, after: LotSeason): LotDifference {
 
 /** What a change does to a season: only lots that it touches are named. */
 export function differenceOf(before: SeasonResult, after: SeasonResult): Difference {
-  const formerLots = new Map(
-    before.places.flatMap((place) => place.lots.map((lot) => [lot.lotId, lot] as const)),
-  );
-  const lots = after.places
-    .flatMap((place) => place.lots)
-    .flatMap((lot) => {
-      const former = formerLots.get(lot.lotId);
-      return former ? [lotDifference(former, lot)] : [];
-    });
+  const formerLots = new Map(before.lots.map((lot) => [lot.lotId, lot] as const));
+  const lots = after.lots.flatMap((lot) => {
+    const former = formerLots.get(lot.lotId);
+    return former ? [lotDifference(former, lot)] : [];
+  });
   return {
     lots: lots.filter((lot) => lot.states.length > 0 || Math.abs(lot.frostHours) >= 0.5),
     cost: after.totals.cost - before.totals.cost,

@@ -4,12 +4,12 @@ export function flower(x: number, y: number, size: number): string {
   const foot = y + 9 * unit;
   const petal = (dx: number, dy: number) => {
     const [tipX, tipY] = [x + dx * unit, foot - dy * unit];
-    const [sideX, sideY] = [dy * unit * 0.42, dx * unit * 0.42];
+    const [sideX, sideY] = [dy * unit * 0.3, dx * unit * 0.3];
     const [midX, midY] = [x + dx * unit * 0.5, foot - dy * unit * 0.5];
     const at = (...values: number[]) => values.map((value) => value.toFixed(1)).join(' ');
     return `M${at(x, foot)}Q${at(midX - sideX, midY - sideY, tipX, tipY)}Q${at(midX + sideX, midY + sideY, x, foot)}z`;
   };
-  return `${petal(-5.6, 5.4)}${petal(0, 9)}${petal(5.6, 5.4)}M${x.toFixed(1)} ${foot.toFixed(1)}V${(y + size).toFixed(1)}`;
+  return `${petal(-6.4, 6)}${petal(0, 9)}${petal(6.4, 6)}M${x.toFixed(1)} ${foot.toFixed(1)}V${(y + size).toFixed(1)}`;
 }
 
 /** Where the mark stands [px]: in the middle of the window, or beside it where letters stand; null where there is no room. */

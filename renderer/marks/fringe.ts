@@ -1,3 +1,5 @@
+import type { LotCertainty } from '../../core/index.ts';
+import { vague } from '../sheet/certainty-words.ts';
 import { dayX } from '../sheet/paths.ts';
 import { endDayOf, firstDayOf, weeksInSeason } from '../sheet/time.ts';
 import type { Span } from './stays.ts';
@@ -9,14 +11,18 @@ export const leastShown = 0.05;
 
 /**
  * The fringe under a ribbon: one tooth a week, as deep as samples disagree with what the ribbon shows.
- * @param agree share of samples that agree, a week an entry, 0–1
+ * @param sure samples of the lot: those that agree and the half-width of their share, a week an entry, 0–1
  * @param spans days on which the ribbon is drawn; weeks whose middle is outside are left out
  */
-export function fringe(agree: ArrayLike<number>, width: number, spans: readonly Span[] | null): string {
+export function fringe(
+  sure: Pick<LotCertainty, 'agree' | 'halfWidth'>,
+  width: number,
+  spans: readonly Span[] | null,
+): string {
   let path = '';
   for (let week = 0; week < weeksInSeason; week += 1) {
-    const otherwise = 1 - agree[week];
-    if (!(otherwise >= leastShown)) continue;
+    const otherwise = 1 - sure.agree[week];
+    if (!(otherwise >= leastShown && sure.halfWidth[week] <= vague)) continue;
     const [from, to] = [firstDayOf(week), endDayOf(week)];
     const middle = (from + to) / 2;
     if (spans && !spans.some((span) => middle >= span.from && middle <= span.to + 1)) continue;

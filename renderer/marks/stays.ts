@@ -23,33 +23,35 @@ export function runsWithin(runs: readonly Run[], spans: readonly Span[]): Run[] 
   );
 }
 
-/** A lot carried in or out at an edge of its ribbon, and where from or to. */
+/** A lot carried in or out at an edge of its ribbon. */
 export interface Cut {
   readonly x: number;
   readonly way: 'in' | 'out';
-  readonly otherId: string;
-  /** Room beside the cut in which the lot does not stand here [px]. */
-  readonly room: number;
 }
 
-/** The cuts of a lot's ribbon in a place; none on the season's first and last day, where nobody carries. */
-export function cutsOf(lot: LotSeason, placeId: string, width: number): Cut[] {
+/** A stretch in which a lot stands elsewhere [px], with where that is. */
+export interface Gap {
+  readonly left: number;
+  readonly right: number;
+  readonly cuts: readonly Cut[];
+  readonly otherId: string;
+}
+
+/** The stretches of a lot's ribbon in a place in which it stands elsewhere, with the arrows at their ends. */
+export function gapsOf(lot: LotSeason, placeId: string, width: number): Gap[] {
   const { stays } = lot;
-  return stays.flatMap((stay, index) => {
-    if (stay.placeId !== placeId) return [];
-    const [before, after] = [stays[index - 1], stays[index + 1]];
-    const gap = (span: Span) => dayX(span.to - span.from + 1, width);
+  return stays.flatMap((stay, index): Gap[] => {
+    if (stay.placeId === placeId) return [];
+    const [left, right] = [dayX(stay.from, width), dayX(stay.to + 1, width)];
     const cuts: Cut[] = [];
-    if (before)
-      cuts.push({ x: dayX(stay.from, width), way: 'in', otherId: before.placeId, room: gap(before) });
-    if (after)
-      cuts.push({ x: dayX(stay.to + 1, width), way: 'out', otherId: after.placeId, room: gap(after) });
-    return cuts;
+    if (stays[index - 1]?.placeId === placeId) cuts.push({ x: left, way: 'out' });
+    if (stays[index + 1]?.placeId === placeId) cuts.push({ x: right, way: 'in' });
+    return cuts.length === 0 ? [] : [{ left, right, cuts, otherId: stay.placeId }];
   });
 }
 
 /** A small arrow with its tip 1 px from the cut (in), or its foot there (out), in the middle of `height` [px]. */
-export function arrow({ x, way }: Pick<Cut, 'x' | 'way'>, height: number): string {
+export function arrow({ x, way }: Cut, height: number): string {
   const middle = height / 2;
   const tip = way === 'in' ? x - 1 : x + 10;
   return `M${(tip - 9).toFixed(1)} ${middle}H${(tip - 1).toFixed(1)}M${(tip - 4).toFixed(1)} ${middle - 3.5}L${tip.toFixed(1)} ${middle}L${(tip - 4).toFixed(1)} ${middle + 3.5}`;

@@ -8,6 +8,9 @@ export interface CertaintyWords {
   readonly parts: string;
 }
 
+/** Half-widths above this say nothing yet, and are not shown (judgement, no source). */
+export const vague = 0.25;
+
 const inHundred = (share: number) => Math.round(share * 100);
 /** The interval as it is said; never nought, which would claim more than samples can. */
 const within = (halfWidth: number) => Math.max(1, Math.ceil(halfWidth * 100 - 1e-9));
@@ -24,7 +27,7 @@ function otherwise(lot: LotCertainty, week: number, shown: number): { code: numb
 }
 
 /**
- * How often a week's state comes out as the sheet shows it; null where the lot has not been sampled.
+ * How often a week's state comes out as the sheet shows it; null where it has not been sampled enough.
  * @param week of the season; the samples' 53rd week of one day belongs to the sheet's last
  * @param shown index into `plantStates`
  */
@@ -35,7 +38,7 @@ export function certaintyWords(
   shown: number,
 ): CertaintyWords | null {
   const lot = certainty.lots.find((each) => each.lotId === lotId);
-  if (!lot) return null;
+  if (!lot || !(lot.halfWidth[week] <= vague)) return null;
   const agree = lot.agree[week];
   const other = otherwise(lot, week, shown);
   const name = other.code < 0 ? '' : plantStates[other.code].name.toLowerCase();

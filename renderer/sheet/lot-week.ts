@@ -1,15 +1,16 @@
+import { limitingFactors } from '../../core/index.ts';
 import type { LotSeason } from '../../core/index.ts';
 import { doseOf, harmKinds, harmNames } from '../marks/notches.ts';
 import type { UnitPreferences } from '../state/units.ts';
-import { marginWords } from './margin-words.ts';
+import { marginWords, shareWords } from './margin-words.ts';
 import { endDayOf, firstDayOf } from './time.ts';
 import { mainCode, weekFigures } from './weekly.ts';
 
 export interface LotWeek {
   readonly state: number;
   readonly limiting: number;
-  /** Share of the lack of growth that the limiting factor has, 0–1; 0 where nothing lacks. */
-  readonly share: number;
+  /** The limiting factor's share of what holds it, in words; '' where nothing does. */
+  readonly share: string;
   /** True where what holds it is not said by the state's name already. */
   readonly held: boolean;
   /** What it would take for the next better state; '' where nothing. */
@@ -48,7 +49,7 @@ export function lotWeek(lot: LotSeason, week: number, units: UnitPreferences): L
   return {
     state,
     limiting,
-    share: share / held,
+    share: limiting > 0 ? shareWords(limitingFactors[limiting].name, share / held) : '',
     held: limiting > 0 && statesThatSayWhy[state] !== limiting,
     margin: marginWords(kelvin / count, mol / count, units),
     watering: wateringByCode[mainCode(lot.watering, from, to)],

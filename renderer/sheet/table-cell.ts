@@ -1,6 +1,7 @@
 import { plantStates } from '../../core/index.ts';
 import type { LotCertainty, LotSeason } from '../../core/index.ts';
 import { standsOn } from '../marks/stays.ts';
+import { vague } from './certainty-words.ts';
 import { harmsIn } from './lot-week.ts';
 import { endDayOf, firstDayOf } from './time.ts';
 import { mainCode } from './weekly.ts';
@@ -22,7 +23,7 @@ export function cellWords(
   const { window } = lot.flowering;
   return [
     plantStates[mainCode(lot.state, from, to)].name,
-    ...(sure ? [`so in ${Math.round(sure.agree[week] * 100)} of 100`] : []),
+    ...(sure && sure.halfWidth[week] <= vague ? [`so in ${Math.round(sure.agree[week] * 100)} of 100`] : []),
     ...(harm === '' ? [] : [`harm from ${harm}`]),
     ...(window && window.from < to && window.to >= from ? ['in flower'] : []),
   ].join(', ');

@@ -52,9 +52,9 @@ export function monthsOf(startDate: string): Month[] {
   return months;
 }
 
-/** A sum of days as whole weeks, or as days where it is less than ten. */
+/** A sum of days as whole weeks, or as days where it is less than two weeks. */
 export function formatDays(days: number): string {
   const count = Math.round(Math.abs(days));
-  if (count < 10) return `${count} day${count === 1 ? '' : 's'}`;
+  if (count < 14) return `${count} day${count === 1 ? '' : 's'}`;
   return `${Math.round(count / 7)} weeks`;
 }

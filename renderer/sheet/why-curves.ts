@@ -1,5 +1,11 @@
-import { carbonNightResponse, lightNeeded, lightResponse, temperatureResponse } from '../../core/index.ts';
-import { thresholdsOf } from '../../core/index.ts';
+import {
+  carbonNightResponse,
+  lightNeeded,
+  lightResponse,
+  plantStates,
+  temperatureResponse,
+  thresholdsOf,
+} from '../../core/index.ts';
 import type { GroupNumbers, LotSeason } from '../../core/index.ts';
 import type { CurveMark, CurvePoint, DrawnCurve } from '../shared/curve.ts';
 
@@ -11,13 +17,13 @@ export interface WhyCurve {
   readonly marks: readonly CurveMark[];
 }
 
-/** Thresholds by which each state is told from the next, that the panel draws in full ink. */
-const coldStates = new Set([2]);
-const heatStates = new Set([3]);
+const [restingCold, restingHeat] = ['resting-cold', 'resting-heat'].map((id) =>
+  plantStates.findIndex((state) => state.id === id),
+);
 
 /**
  * Development over the 24-h mean, carbon gain over night temperature, and where the day and the remembered mean stand.
- * The carbon curve is that of a plant used to the remembered mean, as the season judges it.
+ * The carbon curve, where the group has one, is that of a plant used to the remembered mean, as the season judges it.
  */
 export function warmthCurve(numbers: GroupNumbers, lot: LotSeason, day: number): WhyCurve {
   const at = thresholdsOf(numbers);
@@ -27,7 +33,8 @@ export function warmthCurve(numbers: GroupNumbers, lot: LotSeason, day: number):
     lot.lived.leafNight[day],
   ];
   const development = (celsius: number) => temperatureResponse(numbers, celsius);
-  const carbon = (celsius: number) => carbonNightResponse(celsius, remembered);
+  const carbon = (celsius: number) => carbonNightResponse(numbers, celsius, remembered);
+  const carbonNow = carbon(night);
   const state = lot.state[day];
   return {
     domain: [
@@ -36,19 +43,27 @@ export function warmthCurve(numbers: GroupNumbers, lot: LotSeason, day: number):
     ],
     curves: [
       { id: 'development', words: 'development', response: development },
-      { id: 'carbon', words: 'carbon gain', response: carbon },
+      ...(carbonNow === null
+        ? []
+        : [{ id: 'carbon', words: 'carbon gain', response: (celsius: number) => carbon(celsius) ?? 0 }]),
     ],
     points: [
       { id: 'remembered', at: remembered, value: development(remembered), words: 'as remembered' },
-      { id: 'night', at: night, value: carbon(night), words: 'by night' },
+      ...(carbonNow === null
+        ? []
+        : [{ id: 'night' as const, at: night, value: carbonNow, words: 'by night' }]),
       { id: 'day', at: mean, value: development(mean), words: 'mean of the day' },
     ],
     marks: [
-      { at: at.coldBegins, words: 'rests below', strong: !coldStates.has(state) && mean < at.coolSlowEnds },
-      { at: at.coldEnds, words: 'wakes above', strong: coldStates.has(state) },
+      {
+        at: at.coldBegins,
+        words: 'rests below',
+        strong: state !== restingCold && remembered < at.coolSlowEnds,
+      },
+      { at: at.coldEnds, words: 'wakes above', strong: state === restingCold },
       { at: numbers.optimumLow, words: 'best from', strong: false },
       { at: numbers.optimumHigh, words: 'best up to', strong: false },
-      { at: numbers.slowAbove, words: 'slows above', strong: heatStates.has(state) },
+      { at: numbers.slowAbove, words: 'slows above', strong: state === restingHeat },
     ],
   };
 }

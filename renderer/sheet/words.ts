@@ -41,18 +41,26 @@ function winterDaysIn(lot: LotSeason, placeId: string, season: SeasonResult): nu
   return days;
 }
 
-/** The state a lot is in on most of its winter days in a place, and how many those are; null where it is there on none. */
+/**
+ * The state a lot is in on most of its winter days in a place, on how many, of how many there and of the whole winter;
+ * null where it is there on none.
+ */
 export function mainWinterState(
   lot: LotSeason,
   placeId: string,
   season: SeasonResult,
-): { code: number; days: number; of: number } | null {
+): { code: number; days: number; here: number; of: number } | null {
   const counts = plantStates.map(() => 0);
   const days = winterDaysIn(lot, placeId, season);
   if (days.length === 0) return null;
   for (const day of days) counts[lot.state[day]] += 1;
   const most = Math.max(...counts);
-  return { code: counts.indexOf(most), days: most, of: season.winterTo - season.winterFrom + 1 };
+  return {
+    code: counts.indexOf(most),
+    days: most,
+    here: days.length,
+    of: season.winterTo - season.winterFrom + 1,
+  };
 }
 
 /** First day of winter on which a lot takes harm in a place, and of which kind; null where it takes none. */
@@ -86,9 +94,10 @@ export interface Verdict {
   readonly harm: string;
 }
 
+/** What a lot does in a place; of one that is there for less than a third of winter only when it is there. */
 function phraseOf(lot: LotSeason, placeId: string, season: SeasonResult): string {
   const main = mainWinterState(lot, placeId, season);
-  if (main === null) return `will stand here ${stayWords(lot, placeId, season)}`;
+  if (main === null || main.here < main.of / 3) return `will stand here ${stayWords(lot, placeId, season)}`;
   const span = main.days / main.of > 0.85 ? 'all winter' : `for ${formatDays(main.days)}`;
   return `will ${doing[plantStates[main.code].id]} ${span}`;
 }

@@ -7,8 +7,8 @@ export const keys: readonly { readonly keys: string; readonly does: string }[] =
   { keys: '← →', does: 'Move the cursor a week back or on (on the winter sheet)' },
   { keys: '↑ ↓', does: 'Select the place above or below (on the winter sheet)' },
   {
-    keys: '1 to 8',
-    does: 'Winter sheet, Tonight, Places, Lamps, What would it take, Plants, Site and weather, Light meter',
+    keys: `1 to ${views.length}`,
+    does: views.map((view) => view.name).join(', '),
   },
   { keys: 'Ctrl Z', does: 'Undo; drops a change being tried' },
   { keys: 'Ctrl Shift Z', does: 'Redo' },
@@ -55,7 +55,8 @@ function act(bench: Bench, event: KeyboardEvent, showKeys: () => void): boolean 
   if (event.key === '?') showKeys();
   else if (event.key === 'Escape' && bench.trial) bench.dropTrial();
   else if (event.key === 'Enter' && bench.trial && event.target === document.body) bench.keepTrial();
-  else if (/^[1-8]$/.test(event.key)) bench.show(views[Number(event.key) - 1].id);
+  else if (/^[1-9]$/.test(event.key) && views[Number(event.key) - 1])
+    bench.show(views[Number(event.key) - 1].id);
   else return bench.view === 'sheet' && onSheet(bench, event.key);
   return true;
 }

@@ -7,7 +7,7 @@ import { HostError } from './host.ts';
 import { PreferencesState } from './preferences.svelte.ts';
 import type { UnitPreferences } from './units.ts';
 
-export type ViewId = 'sheet' | 'place' | 'tonight' | 'lamps' | 'ways' | 'plants' | 'site' | 'meters';
+export type ViewId = 'sheet' | 'calendar' | 'place' | 'tonight' | 'lamps' | 'ways' | 'plants' | 'site' | 'meters';
 export interface Selection {
   readonly placeId?: string | null;
   readonly lotId?: string | null;

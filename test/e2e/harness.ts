@@ -15,6 +15,7 @@ import { launchBrowser } from '../support/chromium.ts';
 /** The bar's views with the heading each shows on the demonstration plan. */
 export const views = [
   { name: 'Winter sheet', heading: 'Winter at Tarnabeg' },
+  { name: 'Calendar', heading: 'Calendar' },
   { name: 'Tonight', heading: 'Tonight' },
   { name: 'Places', heading: 'Lean-to on the kitchen wall' },
   { name: 'Lamps', heading: 'Lamps' },

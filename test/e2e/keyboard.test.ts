@@ -3,7 +3,7 @@ import { patience, useSession, views } from './harness.ts';
 
 const session = useSession();
 
-it('the number keys open the eight views, the arrows move over the sheet, and ? names the keys', async () => {
+it('the number keys open the nine views, the arrows move over the sheet, and ? names the keys', async () => {
   const { page } = session;
   await session.sheet();
   for (const [index, { name, heading }] of [...views.entries()].reverse()) {

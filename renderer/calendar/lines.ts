@@ -1,0 +1,112 @@
+import type { CalendarTask, Plan } from '../../core/index.ts';
+import { dateOf, daysInSeason, formatDay } from '../sheet/time.ts';
+import type { Family } from './kinds.ts';
+import { kinds } from './kinds.ts';
+
+/** What of the calendar is shown; null shows all. */
+export interface Filter {
+  readonly placeId: string | null;
+  readonly groupId: string | null;
+  readonly family: Family | null;
+}
+
+export const everything: Filter = { placeId: null, groupId: null, family: null };
+
+export function filtered(tasks: readonly CalendarTask[], plan: Plan, filter: Filter): CalendarTask[] {
+  const groupOf = new Map(plan.lots.map((lot) => [lot.id, lot.group]));
+  return tasks.filter(
+    (task) =>
+      (filter.placeId === null || task.placeId === filter.placeId) &&
+      (filter.groupId === null || groupOf.get(task.lotId) === filter.groupId) &&
+      (filter.family === null || kinds[task.kind].family === filter.family),
+  );
+}
+
+/** What a task says at a glance: the first clause of its words, such as `Rest from cold begins`. */
+export const headOf = (task: Pick<CalendarTask, 'words'>) => task.words.split(/[:;,.](?:\s|$)/u)[0];
+
+/** The same task of one or more lots on the same days. */
+export interface TaskLine {
+  readonly key: string;
+  readonly from: number;
+  readonly to: number | null;
+  readonly tasks: readonly CalendarTask[];
+}
+
+/** Tasks as lines in the order of their days; the same to do on the same days is one line. */
+export function linesOf(tasks: readonly CalendarTask[]): TaskLine[] {
+  const lines = new Map<string, CalendarTask[]>();
+  for (const task of tasks) {
+    const key = [task.from, task.to ?? '', task.kind, task.nextSeason, task.words].join(' ');
+    lines.set(key, [...(lines.get(key) ?? []), task]);
+  }
+  return [...lines]
+    .map(([key, same]) => ({ key, from: same[0].from, to: same[0].to, tasks: same }))
+    .sort((a, b) => a.from - b.from || (a.to ?? a.from) - (b.to ?? b.from));
+}
+
+export interface MonthOfLines {
+  readonly key: string;
+  readonly name: string;
+  /** First day of the season that lies in it. */
+  readonly fromDay: number;
+  readonly lines: readonly TaskLine[];
+}
+
+const monthName = new Intl.DateTimeFormat(undefined, { month: 'long', timeZone: 'UTC' });
+
+/** Months from the season's start that have something in them. */
+export function monthsOfLines(lines: readonly TaskLine[], startDate: string): MonthOfLines[] {
+  const months: { key: string; name: string; fromDay: number; lines: TaskLine[] }[] = [];
+  for (const line of lines) {
+    const date = dateOf(startDate, line.from);
+    const key = `${date.getUTCFullYear()}-${date.getUTCMonth()}`;
+    const last = months.at(-1);
+    if (last?.key === key) last.lines.push(line);
+    else
+      months.push({
+        key,
+        name: monthName.format(date),
+        fromDay: line.from - date.getUTCDate() + 1,
+        lines: [line],
+      });
+  }
+  return months;
+}
+
+/** `12 October`, or `12 Oct to 3 Nov`. */
+export function daysWords({ from, to }: Pick<TaskLine, 'from' | 'to'>, startDate: string): string {
+  if (to === null || to === from) return formatDay(startDate, from, 'short');
+  return `${formatDay(startDate, from, 'short')} to ${formatDay(startDate, to, 'short')}`;
+}
+
+/** Civil date at an instant in a zone, `YYYY-MM-DD`. */
+export function civilDate(nowMs: number, timeZone: string): string {
+  return new Intl.DateTimeFormat('sv-SE', {
+    timeZone,
+    year: 'numeric',
+    month: '2-digit',
+    day: '2-digit',
+  }).format(nowMs);
+}
+
+/** Day of the season on which an instant falls; a 29 February counts as the day after it. */
+export function todayInSeason(nowMs: number, timeZone: string, startDay: number): number {
+  const [, month, day] = civilDate(nowMs, timeZone).split('-').map(Number);
+  const ofYear = Math.round((Date.UTC(2025, month - 1, day) - Date.UTC(2025, 0, 1)) / 86_400_000);
+  return (ofYear - startDay + daysInSeason) % daysInSeason;
+}
+
+/** Civil years in which the running season and the next begin. */
+export function seasonYears(nowMs: number, timeZone: string, startDate: string): [number, number] {
+  const today = civilDate(nowMs, timeZone);
+  const year = Number(today.slice(0, 4));
+  const running = today.slice(5) >= startDate.slice(5) ? year : year - 1;
+  return [running, running + 1];
+}
+
+/** `Agaves`, `Agaves and Aeoniums`, `Agaves, Aeoniums and Echeverias`. */
+export function namesOf(line: TaskLine, plan: Plan): string {
+  const names = line.tasks.map(({ lotId }) => plan.lots.find((lot) => lot.id === lotId)?.name ?? 'Plants');
+  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+}

@@ -6,6 +6,16 @@ export { flowerOutlook, flowersTogether } from './flowering.ts';
 export { coldLimitAt, coldLimits, hardeningTarget } from './hardening.ts';
 export type { HarmDays, HarmPast, HarmSummary } from './harm.ts';
 export { harmDoses, harmTotals, summariseHarm } from './harm.ts';
+export type { Injury, InjuryDegree } from './injury.ts';
+export {
+  chillInjury,
+  declineShare,
+  frostInjury,
+  frostMarks,
+  frostSerious,
+  heatInjury,
+  wetColdInjury,
+} from './injury.ts';
 export type { Watering } from './mind.ts';
 export { isDryMonth } from './mind.ts';
 export { repotDays, rootWarmth } from './repot.ts';
@@ -14,6 +24,7 @@ export {
   carbonResponse,
   lightResponse,
   optimumOf,
+  softnessOf,
   temperatureAt,
   temperatureResponse,
   wangEngel,

@@ -26,6 +26,8 @@ export interface Mind {
   /** Share of the dose that brings heat rest, 0–1, and days towards decline and death [d]. */
   heat: number;
   warmDays: number;
+  /** Dead of heat: nothing brings it back. */
+  dead: boolean;
   heatDosed: boolean;
   watered: boolean;
   readonly settle: number;
@@ -67,6 +69,7 @@ export function newMind(
     moisture: 1,
     heat: 0,
     warmDays: 0,
+    dead: false,
     heatDosed: false,
     watered: true,
     settle: settleDays(group),
@@ -133,6 +136,7 @@ function liveHeat(mind: Mind, group: GroupNumbers, days: PlantDays, day: number)
   if (dosed !== mind.heatDosed) mind.since[rankHeat] = 0;
   mind.heatDosed = dosed;
   mind.warmDays = Math.max(0, mind.warmDays + (warmDay ? 1 : -1));
+  mind.dead ||= mind.warmDays >= group.killDays;
 }
 
 /**

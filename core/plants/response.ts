@@ -97,6 +97,15 @@ export function carbonResponse(
 }
 
 /**
+ * How far development runs ahead of carbon gain, 0–1: a warm plant on warm nights makes more tissue than it has sugar for,
+ * so its growth is soft. It is shown, and does not enter the verdict of stretching: cacti develop fastest at 28 °C and
+ * stay compact in full sun there, so it is want of light that draws a plant up; and no trial tells the two apart.
+ */
+export function softnessOf(development: number, carbon: number): number {
+  return Math.max(0, development - carbon);
+}
+
+/**
  * The temperature at which a group's response passes `level`, on the cool or the warm side of its optimum [°C].
  * Found by bisection: the response rises below the optimum and falls above it.
  */

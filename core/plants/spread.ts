@@ -99,6 +99,9 @@ const chains: readonly { readonly names: readonly GroupNumberName[]; readonly an
   { names: ['lightHold', 'lightStretch', 'lightGood', 'lightGoodHigh', 'lightMost'], anchor: 2 },
 ];
 
+/** Thresholds that differ are kept apart by no less than this, so that rounding does not make them one. */
+const leastDistance = 1e-9;
+
 type Draft = Record<GroupNumberName, number | null>;
 
 /**
@@ -141,7 +144,7 @@ function keepOrder(
 ): void {
   const half = (low: number) => {
     const [a, b] = [numbers[names[low]] as number, numbers[names[low + 1]] as number];
-    return (b - a) / 2;
+    return a < b ? Math.max((b - a) / 2, leastDistance) : 0;
   };
   for (let at = anchor + 1; at < names.length; at += 1) {
     const least = (drawn[names[at - 1]] as number) + half(at - 1);

@@ -3,13 +3,14 @@ import type { PlantDays } from './day.ts';
 import { dayCount } from './day.ts';
 import { becauseOf, crossingOf } from './crossed.ts';
 import type { Crossing } from './crossing.ts';
+import { declineShare } from './injury.ts';
 import { limitOf, limitShareOf } from './limit.ts';
 import { marginKelvin, marginLight, spareKelvin, spareLight } from './margins.ts';
 import type { Mind, Watering } from './mind.ts';
 import { flagsOf, liveDay, newMind } from './mind.ts';
 import { photothermalRatio } from './photothermal.ts';
 import type { Reading } from './reading.ts';
-import { carbonResponse, lightResponse, temperatureResponse } from './response.ts';
+import { carbonResponse, lightResponse, softnessOf, temperatureResponse } from './response.ts';
 import type { Thresholds } from './thresholds.ts';
 import { thresholdsOf } from './thresholds.ts';
 import { stateOf, steadied } from './verdict.ts';
@@ -69,6 +70,10 @@ export interface PlantResult {
   readonly wet: Uint8Array;
   /** 1 on days on which heat has lasted so long that the plant declines. */
   readonly decline: Uint8Array;
+  /** Share of the way from decline to death by heat, 0–1; 1 from the day on which it is dead, for good. */
+  readonly declineShare: Float64Array;
+  /** How far development runs ahead of carbon gain, 0–1: soft growth, from warm nights above all. */
+  readonly softness: Float64Array;
   readonly transitions: readonly PlantTransition[];
 }
 
@@ -124,6 +129,8 @@ function emptyResult(count: number) {
     watered: codes(),
     wet: codes(),
     decline: codes(),
+    declineShare: numbers(),
+    softness: numbers(),
     transitions: [] as PlantTransition[],
   };
 }
@@ -151,14 +158,17 @@ function recordDay(
   result.lightIndex[day] = light;
   result.waterIndex[day] = mind.moisture;
   result.growthIndex[day] = temperature * light * mind.moisture;
-  result.carbonIndex[day] = carbonResponse(group, days.meanNightLeaf[day] as number, mind.warmth, mean);
+  const carbon = carbonResponse(group, days.meanNightLeaf[day] as number, mind.warmth, mean);
+  result.carbonIndex[day] = carbon;
+  result.softness[day] = softnessOf(temperature, carbon);
   result.rememberedLeaf[day] = mind.warmth;
   result.rememberedLight[day] = mind.light;
   result.photothermal[day] = photothermalRatio(group, mind.light, mind.warmth);
   result.hardening[day] = mind.hardening;
   result.watered[day] = mind.watered ? 1 : 0;
   result.wet[day] = mind.moisture > 0.5 ? 1 : 0;
-  result.decline[day] = mind.warmDays > group.declineDays ? 1 : 0;
+  result.declineShare[day] = mind.dead ? 1 : declineShare(group, mind.warmDays);
+  result.decline[day] = mind.dead || mind.warmDays > group.declineDays ? 1 : 0;
   kept.flags[day] = flagsOf(mind);
   kept.dayHigh[day] = mind.dayHigh;
   kept.heat[day] = mind.heat;

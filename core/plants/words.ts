@@ -129,4 +129,10 @@ export const plantHarms = [
     unit: 'days',
     words: 'Wet and cold for more than five days: roots rot.',
   },
+  {
+    id: 'decline',
+    name: 'Decline from heat',
+    unit: 'days',
+    words: 'Hot by day and night for weeks on end: it weakens, and dies if it goes on.',
+  },
 ] as const;

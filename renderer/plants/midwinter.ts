@@ -1,18 +1,26 @@
-import type { LotSeason, Plan, SeasonResult } from '../../core/index.ts';
+import { plantStates } from '../../core/index.ts';
+import type { LotSeason, SeasonResult } from '../../core/index.ts';
+import { middleOfWinter, standsOn } from './standing.ts';
 
 /** What a lot lives in through the four weeks around the middle of winter, and the state it is in then. */
 export interface MidWinter {
   readonly lot: LotSeason;
   readonly lotName: string;
-  readonly placeName: string;
-  /** Mean leaf temperature of its place [°C] and daily light at plant level [mol m⁻² d⁻¹]. */
+  /** Where it stands on the middle day: a place or `outdoors`. */
+  readonly placeId: string;
+  /** Mean of its leaf temperature, by day and night and by night alone [°C], and its daily light [mol m⁻² d⁻¹]. */
   readonly leaf: number;
+  readonly night: number;
   readonly light: number;
+  /** Mean carbon gain by night temperature, 0–1. */
+  readonly carbon: number;
   /** Index into `plantStates` of the state it spends most of those days in. */
   readonly state: number;
   /** The middle day [index into the season]. */
   readonly day: number;
 }
+
+const halfSpan = 14;
 
 function meanOver(series: Float64Array, from: number, to: number): number {
   let sum = 0;
@@ -20,27 +28,26 @@ function meanOver(series: Float64Array, from: number, to: number): number {
   return sum / (to - from);
 }
 
-/** Mid-winter of every lot of a group in the plan. */
-export function midWinterOf(plan: Plan, season: SeasonResult, groupId: string): MidWinter[] {
-  const middle = Math.round((season.winterFrom + season.winterTo) / 2);
-  const from = Math.max(0, middle - 14);
-  const to = Math.min(season.days, middle + 14);
-  const found: MidWinter[] = [];
-  for (const place of season.places) {
-    for (const lot of place.lots) {
-      if (lot.groupId !== groupId) continue;
-      const days = new Uint16Array(8);
+/** Mid-winter of every lot of a group in the plan that was run, wherever it stands; in the plan's order. */
+export function midWinterOf(season: SeasonResult, groupId: string): MidWinter[] {
+  const middle = middleOfWinter(season);
+  const from = Math.max(0, middle - halfSpan);
+  const to = Math.min(season.days, middle + halfSpan);
+  return season.lots
+    .filter((lot) => lot.groupId === groupId)
+    .map((lot) => {
+      const days = plantStates.map(() => 0);
       for (let day = from; day < to; day++) days[lot.state[day]] += 1;
-      found.push({
+      return {
         lot,
-        lotName: plan.lots.find((one) => one.id === lot.lotId)?.name ?? 'Plants',
-        placeName: plan.places.find((one) => one.id === place.placeId)?.name ?? 'a place',
-        leaf: meanOver(place.daily.leafMean, from, to),
-        light: meanOver(place.daily.daylight, from, to) + meanOver(place.daily.lampLight, from, to),
+        lotName: season.plan.lots.find((one) => one.id === lot.lotId)?.name ?? 'Plants',
+        placeId: standsOn(lot.stays, middle),
+        leaf: meanOver(lot.lived.leafMean, from, to),
+        night: meanOver(lot.lived.leafNight, from, to),
+        light: meanOver(lot.lived.dailyLight, from, to),
+        carbon: meanOver(lot.carbonIndex, from, to),
         state: days.indexOf(Math.max(...days)),
         day: middle,
-      });
-    }
-  }
-  return found;
+      };
+    });
 }

@@ -6,18 +6,20 @@ import {
   parsePlan,
   plantGroup,
   plantGroups,
+  planNumbers,
 } from '../../core/index.ts';
 import type { SeasonResult } from '../../core/index.ts';
+import { groupCurves } from '../../renderer/plants/curves.ts';
 import { midWinterOf } from '../../renderer/plants/midwinter.ts';
-import { habits, numberSections, numbersIn, rangeOf, withNumber } from '../../renderer/plants/numbers.ts';
+import { habits, manners, numberSections } from '../../renderer/plants/number-sections.ts';
+import { rangeOf, withNumber } from '../../renderer/plants/numbers.ts';
 
 const rows = numberSections.flatMap((section) => section.rows);
 
 describe('the numbers of a group', () => {
-  it('are all shown once, but for the two that are a manner and not a quantity', () => {
-    const shown = rows.map((row) => row.name);
-    const manners = ['canRestDim', 'dayLengthKind'];
-    expect([...shown, ...manners].sort()).toEqual([...groupNumberNames].sort());
+  it('are all shown once: as a quantity, or as a manner with its answers', () => {
+    const shown = [...rows, ...manners].map((row) => row.name);
+    expect([...shown].sort()).toEqual([...groupNumberNames].sort());
   });
   it('lie within the range of their field in every group', () => {
     for (const group of plantGroups) {
@@ -31,49 +33,85 @@ describe('the numbers of a group', () => {
       }
     }
   });
+  it('have an answer for every manner of every group', () => {
+    for (const group of plantGroups)
+      for (const { name, answers } of manners)
+        expect(answers.map((answer) => answer.value)).toContain(groupNumbers(group)[name]);
+  });
   it('have every group under one of the habits listed', () => {
     const listed = new Set(habits.map((habit) => habit.id));
     expect(plantGroups.filter((group) => !listed.has(group.habit))).toEqual([]);
+  });
+  it('have each curve drawn beside a section once', () => {
+    const beside = numberSections.flatMap((section) => section.curves);
+    expect([...beside].sort()).toEqual(groupCurves.map((curve) => curve.id).sort());
   });
 });
 
 describe('an edit', () => {
   const edited = withNumber(demonstrationPlan, 'echeveria', 'lightGood', 12);
   it('changes the one number, in a plan that still reads', () => {
-    const group = plantGroup('echeveria')!;
-    expect(numbersIn(edited, group)).toEqual({ ...numbersIn(demonstrationPlan, group), lightGood: 12 });
+    expect(planNumbers(edited, 'echeveria')).toEqual({
+      ...planNumbers(demonstrationPlan, 'echeveria'),
+      lightGood: 12,
+    });
     expect(parsePlan(edited)).toMatchObject({ ok: true });
   });
   it('leaves no trace when the catalogue’s value is put back', () => {
+    const { value } = plantGroup('echeveria')!.light.good;
+    expect(value).not.toBe(12);
     expect(withNumber(edited, 'echeveria', 'lightGood', null)).toEqual(demonstrationPlan);
-    expect(withNumber(edited, 'echeveria', 'lightGood', 10)).toEqual(demonstrationPlan);
+    expect(withNumber(edited, 'echeveria', 'lightGood', value)).toEqual(demonstrationPlan);
   });
 });
 
 describe('mid-winter of a lot', () => {
-  it('is the mean over four weeks around the middle, with the state of most days', () => {
-    const series = (value: number) => new Float64Array(365).fill(value);
-    const state = new Uint8Array(365).fill(2);
-    state.fill(6, 150, 156);
-    const lot = { lotId: 'echeverias', groupId: 'echeveria', placeId: 'bright-tent', state };
-    const leafMean = Float64Array.from({ length: 365 }, (_, day) =>
-      day >= 138 && day < 166 ? 10 + (day % 2) : 99,
-    );
-    const season = {
-      winterFrom: 61,
-      winterTo: 243,
-      days: 365,
-      places: [
-        {
-          placeId: 'bright-tent',
-          daily: { leafMean, daylight: series(1), lampLight: series(8) },
-          lots: [lot],
-        },
-      ],
-    } as unknown as SeasonResult;
-    const [found, ...others] = midWinterOf(demonstrationPlan, season, 'echeveria');
+  const series = (value: number) => new Float64Array(365).fill(value);
+  const middleOnly = (value: (day: number) => number) =>
+    Float64Array.from({ length: 365 }, (_, day) => (day >= 138 && day < 166 ? value(day) : 99));
+  const state = new Uint8Array(365).fill(2);
+  state.fill(6, 150, 156);
+  const lot = {
+    lotId: 'echeverias',
+    groupId: 'echeveria',
+    placeId: 'outdoors',
+    stays: [
+      { placeId: 'outdoors', from: 0, to: 79 },
+      { placeId: 'bright-tent', from: 80, to: 364 },
+    ],
+    lived: {
+      leafMean: middleOnly((day) => 10 + (day % 2)),
+      leafNight: middleOnly(() => 6),
+      dailyLight: middleOnly((day) => 8 + 2 * (day % 2)),
+    },
+    carbonIndex: series(0.6),
+    state,
+  };
+  const season = {
+    plan: demonstrationPlan,
+    winterFrom: 61,
+    winterTo: 243,
+    days: 365,
+    lots: [lot],
+    // What the places say is not asked: a lot lives where it stands and at its own spot.
+    places: [{ placeId: 'bright-tent', daily: { leafMean: series(-40), daylight: series(70) }, lots: [lot] }],
+  } as unknown as SeasonResult;
+
+  it('is the mean of what it lived over four weeks around the middle, with the state of most days', () => {
+    const [found, ...others] = midWinterOf(season, 'echeveria');
     expect(others).toEqual([]);
-    expect(found).toMatchObject({ leaf: 10.5, light: 9, state: 2, lotName: 'Echeverias', day: 152 });
-    expect(midWinterOf(demonstrationPlan, season, 'aeonium')).toEqual([]);
+    expect(found).toMatchObject({
+      leaf: 10.5,
+      night: 6,
+      light: 9,
+      state: 2,
+      lotName: 'Echeverias',
+      day: 152,
+    });
+    expect(found.carbon).toBeCloseTo(0.6, 12);
+    expect(midWinterOf(season, 'aeonium')).toEqual([]);
+  });
+  it('is where it has been carried by then', () => {
+    expect(midWinterOf(season, 'echeveria')[0].placeId).toBe('bright-tent');
   });
 });

@@ -18,12 +18,24 @@ export function dailyFromMonthly(means: readonly number[], positive = false): Fl
   if (means.length !== 12 || !means.every((value) => Number.isFinite(value))) {
     throw new TypeError(`expected twelve finite monthly means, got ${means.length}`);
   }
+  const key = `${positive}${means.join()}`;
+  const known = smoothed.get(key) ?? smooth(means, positive);
+  smoothed.delete(key);
+  smoothed.set(key, known);
+  if (smoothed.size > 8) smoothed.delete(smoothed.keys().next().value as string);
+  return known.slice();
+}
+
+/** The series smoothed last: many years are drawn from the same months. Saves time, changes nothing. */
+const smoothed = new Map<string, Float64Array>();
+
+function smooth(means: readonly number[], positive: boolean): Float64Array {
   let days = Float64Array.from(monthOfDay, (month) => means[month]);
   for (let round = 0; round < rounds; round++) {
-    const smooth = new Float64Array(365);
-    for (let d = 0; d < 365; d++) smooth[d] = (days[(d + 364) % 365] + days[d] + days[(d + 1) % 365]) / 3;
-    restore(smooth, means, positive);
-    days = smooth;
+    const next = new Float64Array(365);
+    for (let d = 0; d < 365; d++) next[d] = (days[(d + 364) % 365] + days[d] + days[(d + 1) % 365]) / 3;
+    restore(next, means, positive);
+    days = next;
   }
   return days;
 }

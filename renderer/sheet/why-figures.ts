@@ -11,12 +11,12 @@ import { growsSoft } from './why.ts';
 
 const percent = (share: number) => `${Math.round(share * 100)}\u00a0%`;
 
-/** What holds it on a day, in sentences: `Cold holds it: … Cold 80 % of what holds it.` */
+/** What holds it on a day, as a sentence: `Cold holds it: the mean of day and night is too low (cold 80 % of what holds it).` */
 export function heldWords(lot: LotSeason, day: number): string {
   const factor = limitingFactors[lot.limiting[day]];
   if (factor.id === 'none') return factor.words;
   const share = shareWords(factor.name, lot.limitingShare[day]);
-  return share === '' ? factor.words : `${factor.words} ${share.charAt(0).toUpperCase()}${share.slice(1)}.`;
+  return share === '' ? factor.words : `${factor.words.replace(/\.$/, '')} (${share}).`;
 }
 
 /** Growth on a day and the indices it is the product of; and whether it is soft. */

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { demonstrationPlan, plantStates, runSeason, weatherFromPlan } from '../../core/index.ts';
+import type { LotCertainty, LotSeason } from '../../core/index.ts';
+import { doseOf, harmKinds, notch } from '../../renderer/marks/notches.ts';
 import { barsPath, ribbonPaths, runsOf } from '../../renderer/sheet/paths.ts';
 import {
   endDayOf,
@@ -9,6 +11,7 @@ import {
   weekOf,
   weeksInSeason,
 } from '../../renderer/sheet/time.ts';
+import { cellWords } from '../../renderer/sheet/table-cell.ts';
 import { verdict } from '../../renderer/sheet/words.ts';
 import { mainCode, weeklyLeast, weeklyMean, weeklyMost, weeklySum } from '../../renderer/sheet/weekly.ts';
 
@@ -45,7 +48,12 @@ describe('weeks of the season', () => {
   });
 
   it('are said as days where they are few', () => {
-    expect([formatDays(1), formatDays(-3), formatDays(15)]).toEqual(['1 day', '3 days', '2 weeks']);
+    expect([formatDays(1), formatDays(-3), formatDays(13), formatDays(15)]).toEqual([
+      '1 day',
+      '3 days',
+      '13 days',
+      '2 weeks',
+    ]);
   });
 });
 
@@ -106,5 +114,43 @@ describe('the words of a place', () => {
 
   it('say that nothing stands where no lot does', () => {
     expect(wordsFor([])).toBe('Nothing stands here yet.');
+  });
+});
+
+describe('the notches of harm', () => {
+  it('have a form each, and a dose each from a series of their own', () => {
+    expect(new Set(harmKinds.map((kind) => notch(kind, 10, 17))).size).toBe(harmKinds.length);
+    const names = ['frostDose', 'chillDose', 'heatDose', 'scorchDose', 'wetColdDose', 'declineDose'];
+    const lot = Object.fromEntries(names.map((name, index) => [name, new Float64Array([index])]));
+    expect(harmKinds.map((kind) => doseOf(lot as unknown as LotSeason, kind)[0])).toEqual([0, 1, 2, 3, 4, 5]);
+  });
+});
+
+describe('a cell of the table', () => {
+  const none = new Float64Array(365);
+  const doses = { frostDose: none, heatDose: none, scorchDose: none, wetColdDose: none, declineDose: none };
+  const lot = {
+    ...doses,
+    chillDose: new Float64Array(365).fill(2, 7, 14),
+    state: new Uint8Array(365).fill(2),
+    stays: [
+      { placeId: 'a', from: 0, to: 99 },
+      { placeId: 'outdoors', from: 100, to: 364 },
+    ],
+    flowering: { window: { from: 10, to: 30 } },
+  } as unknown as LotSeason;
+  const sure = {
+    agree: new Float64Array(53).fill(0.87),
+    halfWidth: new Float64Array(53).fill(0.04),
+  } as LotCertainty;
+  const nameOf = (id: string) => (id === 'outdoors' ? 'Outdoors' : 'Attic');
+
+  it('has the state, how often it is so, harm and flower; or where the lot is else', () => {
+    expect(cellWords(lot, 'a', 0, null, nameOf)).toBe('Resting from cold');
+    expect(cellWords(lot, 'a', 1, sure, nameOf)).toBe(
+      'Resting from cold, so in 87 of 100, harm from chill, in flower',
+    );
+    expect(cellWords(lot, 'a', 20, sure, nameOf)).toBe('outdoors');
+    expect(cellWords(lot, 'outdoors', 1, sure, nameOf)).toBe('in Attic');
   });
 });

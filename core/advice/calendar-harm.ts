@@ -2,18 +2,17 @@ import type { Crossing } from '../plants/index.ts';
 import type { LotSeason } from '../season/result.ts';
 import type { GroupNumbers } from '../plan/groups.ts';
 import type { Draft, LotInSeason } from './calendar-lot.ts';
-import { reached } from './calendar-lot.ts';
-import { crossingWords } from './calendar-words.ts';
+import { crossed, reached, trifle } from './calendar-lot.ts';
 
 interface HarmRule {
-  readonly words: string;
+  readonly words: (lot: LotSeason, day: number, numbers: GroupNumbers) => string;
   /** First day on which it is done; null where it is not. */
   readonly first: (lot: LotSeason, numbers: GroupNumbers) => number | null;
   readonly crossing: (lot: LotSeason, day: number, numbers: GroupNumbers) => Crossing;
 }
 
 const firstOver = (doses: Float64Array) => {
-  const day = doses.findIndex((dose) => dose > 0);
+  const day = doses.findIndex((dose) => dose > trifle);
   return day === -1 ? null : day;
 };
 
@@ -26,7 +25,7 @@ function daysBack(from: number, holds: (day: number) => boolean): number {
 
 const rules: readonly HarmRule[] = [
   {
-    words: 'This night hurts it: cover it, warm it, or have it elsewhere before.',
+    words: () => 'This night hurts it: cover it, warm it, or have it elsewhere before.',
     first: (lot) => firstOver(lot.frostDose),
     crossing: (lot, day) => ({
       series: 'least leaf temperature of the day',
@@ -37,7 +36,7 @@ const rules: readonly HarmRule[] = [
     }),
   },
   {
-    words: 'Chilled for long enough to suffer: keep it warmer, and drier, from well before this.',
+    words: () => 'Chilled for long enough to suffer: keep it warmer, and drier, from well before this.',
     first: (lot, { chillDose }) => {
       if (chillDose === null) return null;
       let sum = 0;
@@ -53,7 +52,7 @@ const rules: readonly HarmRule[] = [
     }),
   },
   {
-    words: 'The leaves burn in heat: shade it and open up by midday.',
+    words: () => 'The leaves burn in heat: shade it and open up by midday.',
     first: (lot) => firstOver(lot.heatDose),
     crossing: (lot, day, { damageHot }) => ({
       series: 'highest leaf temperature of the day',
@@ -64,10 +63,13 @@ const rules: readonly HarmRule[] = [
     }),
   },
   {
-    words: 'More light than it is used to: shade it for a week or two while it gets used to it.',
+    words: (lot, day, { lightMost }) =>
+      lot.lived.dailyLight[day] > lightMost
+        ? 'More light than it bears: shade it on bright days.'
+        : 'More light than it is used to: shade it for a week or two while it gets used to it.',
     first: (lot) => firstOver(lot.scorchDose),
     crossing: (lot, day) => ({
-      series: 'daily light',
+      series: 'light of the day',
       value: lot.lived.dailyLight[day],
       threshold: lot.lived.dailyLight[day] - lot.scorchDose[day],
       unit: 'mol/m²',
@@ -75,7 +77,7 @@ const rules: readonly HarmRule[] = [
     }),
   },
   {
-    words: 'Wet and cold for too long: roots rot. Stop watering well before, or keep it warmer.',
+    words: () => 'Wet and cold for too long: roots rot. Stop watering well before, or keep it warmer.',
     first: (lot) => firstOver(lot.wetColdDose),
     crossing: (lot, day, { wetColdBelow }) =>
       reached(
@@ -84,7 +86,7 @@ const rules: readonly HarmRule[] = [
       ),
   },
   {
-    words: 'Heat has lasted too long: it declines. Cooler nights, shade and air.',
+    words: () => 'Heat has lasted too long: it declines. Cooler nights, shade and air.',
     first: (lot) => firstOver(lot.declineDose),
     crossing: (_lot, _day, { declineDays }) => reached('days of heat without cool nights', declineDays),
   },
@@ -96,6 +98,6 @@ export function harmTasks({ lot, numbers }: LotInSeason): Draft[] {
     const day = first(lot, numbers);
     if (day === null) return [];
     const crossing = crossingOn(lot, day, numbers);
-    return [{ kind: 'harm', from: day, to: null, words, because: crossingWords(crossing), crossing }];
+    return [{ kind: 'harm', from: day, to: null, words: words(lot, day, numbers), ...crossed(crossing) }];
   });
 }

@@ -5,6 +5,7 @@ import type { Crossing } from '../plants/index.ts';
 import type { LotSeason, SeasonResult, Transition } from '../season/result.ts';
 import type { CalendarTask, TaskKind } from './calendar-result.ts';
 import { ringDay } from './calendar-ring.ts';
+import { crossingWords, sentence } from './calendar-words.ts';
 
 /** A task before it has its number and dates. */
 export interface Draft extends Pick<CalendarTask, 'words' | 'because' | 'crossing'> {
@@ -28,6 +29,20 @@ export function lotInSeason(season: SeasonResult, lot: LotSeason): LotInSeason {
   if (planned === undefined) throw new RangeError(`expected a lot of the plan, got ${lot.lotId}`);
   return { season, lot, planned, numbers: planNumbers(season.plan, lot.groupId) };
 }
+
+/** Harm of a day below this is not worth a date [K h, mol m⁻² d⁻¹, days] (judgement). */
+export const trifle = 0.05;
+
+/** What brought a task about: in words with its figures, and as figures. */
+export type Cause = Pick<Draft, 'because' | 'crossing'>;
+
+export const crossed = (crossing: Crossing): Cause => ({ because: crossingWords(crossing), crossing });
+
+/** A change of state as the cause of a task. */
+export const turned = ({ because, crossing }: Transition): Cause => ({
+  because: sentence(because),
+  crossing,
+});
 
 /** The change of state on a day; null where there is none. */
 export const transitionOn = (lot: LotSeason, day: number): Transition | null =>

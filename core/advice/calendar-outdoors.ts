@@ -2,7 +2,7 @@ import { outdoors } from '../plan/schema.ts';
 import { coldLimits, runPlants } from '../plants/index.ts';
 import type { Crossing } from '../plants/index.ts';
 import type { Draft, LotInSeason } from './calendar-lot.ts';
-import { standsIn } from './calendar-lot.ts';
+import { standsIn, trifle } from './calendar-lot.ts';
 import type { RingSpan } from './calendar-ring.ts';
 import { ringDay, ringSpans } from './calendar-ring.ts';
 import { crossingWords, dayWords } from './calendar-words.ts';
@@ -68,10 +68,11 @@ export function outdoorTasks(subject: LotInSeason): Draft[] {
       cross(summer.from, safeMargin, 'rose above'),
     ),
   ];
-  const harm = firstHarm(subject, summer, limits);
+  const harm = firstHarm(subject, summer);
   if (harm !== null) {
     const words = 'Bring in before tonight: the cold would hurt it.';
-    tasks.push(draft('bring-in', harm - 1, words, cross(harm, 0, 'fell below')));
+    const threshold = lot.coldLimit[ringDay(harm, count)];
+    tasks.push(draft('bring-in', harm - 1, words, { ...cross(harm, 0, 'fell below'), threshold }));
   }
   const out = carriedOut(subject, summer);
   if (out !== null) {
@@ -91,13 +92,12 @@ function longest(spans: readonly RingSpan[]): RingSpan | null {
   );
 }
 
-/** First day after the safe nights on which the plan has it outdoors and the night hurts it; null where none does. */
-function firstHarm({ season, lot }: LotInSeason, summer: RingSpan, limits: Float64Array): number | null {
-  const { leafLeast } = season.outdoors.lived;
-  const count = leafLeast.length;
+/** First day after the safe nights on which the plan has it outdoors and the season hurts it; null where there is none. */
+function firstHarm({ lot }: LotInSeason, summer: RingSpan): number | null {
+  const count = lot.state.length;
   for (let day = summer.to + 1; day < summer.from + count; day++) {
     const of = day % count;
-    if (standsIn(lot, of) === outdoors && leafLeast[of] < limits[of]) return day;
+    if (standsIn(lot, of) === outdoors && lot.frostDose[of] > trifle) return day;
   }
   return null;
 }

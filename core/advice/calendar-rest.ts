@@ -1,13 +1,11 @@
 import { plantStates } from '../plants/index.ts';
-import { crossingOf } from './calendar-crossing.ts';
 import type { LotInSeason, Draft } from './calendar-lot.ts';
-import { transitionOn } from './calendar-lot.ts';
+import { transitionOn, turned } from './calendar-lot.ts';
 import type { RingSpan } from './calendar-ring.ts';
 import { ringDay, ringSpans } from './calendar-ring.ts';
-import { crossingWords } from './calendar-words.ts';
 
-const [growing, cold, heat, dim, dry] = (
-  ['growing', 'resting-cold', 'resting-heat', 'resting-dim', 'resting-dry'] as const
+const [growing, cold, heat, dim, dry, stretching] = (
+  ['growing', 'resting-cold', 'resting-heat', 'resting-dim', 'resting-dry', 'stretching'] as const
 ).map((id) => plantStates.findIndex((state) => state.id === id));
 
 /** States of rest, whatever brings it. */
@@ -38,23 +36,30 @@ const endings: Readonly<Record<number, string>> = {
   [dry]: 'Its dry rest ends.',
 };
 
+const beginning = (state: number, watered: boolean) =>
+  state === cold && watered
+    ? 'Rest from cold begins. No feed; give it air, and water with a light hand.'
+    : beginnings[state];
+const ending = (state: number, next: number) =>
+  next === stretching
+    ? 'It stirs before there is light enough. Keep it cool and nearly dry, or give it more light.'
+    : endings[state];
+
 /** When each rest begins and ends, on the days on which the state changes. */
 export function restTasks(subject: LotInSeason): Draft[] {
-  const { lot } = subject;
+  const { lot, planned } = subject;
   const count = lot.state.length;
   return restsOf(subject).flatMap(({ from, to }) => {
     const end = ringDay(to + 1, count);
     return [
-      draft('rest-begins', from, beginnings[lot.state[from]]),
-      draft('rest-ends', end, endings[lot.state[ringDay(to, count)]]),
+      draft('rest-begins', from, beginning(lot.state[from], planned.watering === 'watered')),
+      draft('rest-ends', end, ending(lot.state[ringDay(to, count)], lot.state[end])),
     ].filter((task) => task !== null);
   });
 
   /** Null on the seam of a season whose last day and first day were not lived one after the other. */
   function draft(kind: 'rest-begins' | 'rest-ends', day: number, words: string): Draft | null {
     const transition = transitionOn(lot, day);
-    if (transition === null) return null;
-    const crossing = crossingOf(subject, transition);
-    return { kind, from: day, to: null, words, because: crossingWords(crossing), crossing };
+    return transition === null ? null : { kind, from: day, to: null, words, ...turned(transition) };
   }
 }

@@ -1,10 +1,10 @@
+import { plantStates, thresholdsOf, waterings } from '../plants/index.ts';
 import type { Crossing } from '../plants/index.ts';
-import { plantStates, thresholdsOf, waterAdvice, waterings } from '../plants/index.ts';
-import { crossingOf } from './calendar-crossing.ts';
-import type { Draft, LotInSeason } from './calendar-lot.ts';
+import type { Cause, Draft, LotInSeason } from './calendar-lot.ts';
+import { crossed, turned } from './calendar-lot.ts';
 import type { RingSpan } from './calendar-ring.ts';
 import { ringDay, ringSpans } from './calendar-ring.ts';
-import { crossingWords } from './calendar-words.ts';
+import { dayWords } from './calendar-words.ts';
 
 /**
  * A week of wetter advice between drier is no change, and advice that lasts less than a fortnight is no task: what was
@@ -16,32 +16,45 @@ const lasting = 14;
 const [water, sparingly, hold] = ['water', 'sparingly', 'hold'].map((advice) =>
   waterings.indexOf(advice as (typeof waterings)[number]),
 );
-const restingCold = plantStates.findIndex(({ id }) => id === 'resting-cold');
+const stateOf = (id: string) => plantStates.findIndex((state) => state.id === id);
+const [restingCold, restingHeat, restingDry] = ['resting-cold', 'resting-heat', 'resting-dry'].map(stateOf);
+
+/**
+ * The season's advice day by day; a group with dry months is kept dry from their first day, not only once its mix is
+ * dry, and watered from the day after their last.
+ */
+export function advised({ lot, numbers }: LotInSeason): Uint8Array {
+  if (numbers.dryFromMonth === null) return lot.watering;
+  return lot.watering.map((advice, day) => {
+    if (lot.waterIndex[day] < 1) return hold;
+    return lot.state[day] === restingDry ? water : advice;
+  });
+}
 
 /** Advice with its wobbles closed: the driest that holds on a day or on both sides of a week around it. */
-function steadied(watering: Uint8Array): Uint8Array {
-  const steady = Uint8Array.from(watering, () => water);
-  for (const advice of [sparingly, hold]) {
-    const spans = ringSpans(watering.length, wobble, 1, (day) => watering[day] >= advice);
-    if (spans.length === 0 && watering[0] >= advice) steady.fill(advice);
+function steadied(advice: Uint8Array): Uint8Array {
+  const steady = Uint8Array.from(advice, () => water);
+  for (const least of [sparingly, hold]) {
+    const spans = ringSpans(advice.length, wobble, 1, (day) => advice[day] >= least);
+    if (spans.length === 0 && advice[0] >= least) steady.fill(least);
     for (const { from, to } of spans)
-      for (let day = from; day <= to; day++) steady[ringDay(day, watering.length)] = advice;
+      for (let day = from; day <= to; day++) steady[ringDay(day, advice.length)] = least;
   }
   return steady;
 }
 
 /** Spans of advice that last, in the order of the season, neighbours of the same advice joined. */
-export function lastingAdvice(watering: Uint8Array): (RingSpan & { readonly advice: number })[] {
-  const steady = steadied(watering);
+export function lastingAdvice(advice: Uint8Array): (RingSpan & { readonly advice: number })[] {
+  const steady = steadied(advice);
   const spans = [water, sparingly, hold]
-    .flatMap((advice) =>
-      ringSpans(steady.length, 0, lasting, (day) => steady[day] === advice).map((span) => ({
+    .flatMap((code) =>
+      ringSpans(steady.length, 0, lasting, (day) => steady[day] === code).map((span) => ({
         ...span,
-        advice,
+        advice: code,
       })),
     )
     .sort((a, b) => a.from - b.from);
-  return spans.filter(({ advice }, k) => advice !== spans[(k + spans.length - 1) % spans.length].advice);
+  return spans.filter((span, k) => span.advice !== spans[(k + spans.length - 1) % spans.length].advice);
 }
 
 /**
@@ -49,19 +62,11 @@ export function lastingAdvice(watering: Uint8Array): (RingSpan & { readonly advi
  * Lots kept dry or watered by the plan's own word have none.
  */
 export function waterTasks(subject: LotInSeason): Draft[] {
-  const { lot, planned } = subject;
-  if (planned.watering !== 'by-season') return [];
-  const spans = lastingAdvice(lot.watering);
+  if (subject.planned.watering !== 'by-season') return [];
+  const spans = lastingAdvice(advised(subject));
   return spans.map(({ from, advice }, k): Draft => {
     const before = spans[(k + spans.length - 1) % spans.length].advice;
-    const crossing = causeOf(subject, from);
-    return {
-      ...wordsOf(advice, before),
-      from,
-      to: null,
-      because: reasonOf(subject, from, crossing),
-      crossing,
-    };
+    return { ...wordsOf(advice, before), from, to: null, ...causeOf(subject, from) };
   });
 }
 
@@ -74,41 +79,48 @@ function wordsOf(advice: number, before: number): Pick<Draft, 'kind' | 'words'> 
     : { kind: 'water-sparingly', words: 'Water sparingly from now on.' };
 }
 
-/** The advice's own reason, and the crossing that brought it. */
-function reasonOf({ lot, numbers }: LotInSeason, day: number, crossing: Crossing): string {
-  const { reason } = waterAdvice(lot.state[day], numbers, weekAhead(lot.lived.leafMean, day));
-  return `${reason} ${crossingWords(crossing)}`;
+/**
+ * What changed the advice: dry months that begin or end, the week ahead passing the cold at which water is held, or
+ * else the change of state of the day, the last before where advice lags behind it.
+ */
+function causeOf(subject: LotInSeason, day: number): Cause {
+  const { lot } = subject;
+  const cause = dryMonths(subject, day) ?? weekAhead(subject, day);
+  if (cause !== null) return cause;
+  const past = [...lot.transitions].reverse();
+  const transition = past.find((each) => each.day <= day) ?? past.at(0);
+  if (transition === undefined) throw new RangeError(`expected a change of state by day ${day}, got none`);
+  return turned(transition);
 }
 
-/**
- * What changed the advice: the week ahead passing the cold at which water is held, or else the change of state of the
- * day, the last before where advice lags behind it.
- */
-function causeOf(subject: LotInSeason, day: number): Crossing {
-  const { lot, numbers } = subject;
-  const count = lot.state.length;
-  const before = ringDay(day - 1, count);
-  const limit = Math.max(thresholdsOf(numbers).coldBegins, numbers.wetColdBelow);
-  const [ahead, aheadBefore] = [weekAhead(lot.lived.leafMean, day), weekAhead(lot.lived.leafMean, before)];
-  const named = {
-    series: 'mean of day and night over the week ahead',
-    value: ahead,
-    threshold: limit,
-    unit: '°C',
-  };
-  const [advice, adviceBefore] = [lot.watering[day], lot.watering[before]];
-  if (advice === hold && lot.state[day] !== restingCold && ahead < limit && aheadBefore >= limit)
-    return { ...named, way: 'fell below' };
-  if (adviceBefore === hold && lot.state[before] !== restingCold && aheadBefore < limit && ahead >= limit)
-    return { ...named, way: 'rose above' };
-  const past = [...lot.transitions].reverse();
-  const transition = past.find((each) => each.day <= day) ?? past[0];
-  if (transition === undefined) throw new RangeError(`expected a change of state by day ${day}, got none`);
-  return crossingOf(subject, transition);
+function dryMonths({ season, lot, numbers }: LotInSeason, day: number): Cause | null {
+  if (numbers.dryFromMonth === null) return null;
+  const before = ringDay(day - 1, lot.state.length);
+  const kept = (of: number) =>
+    lot.waterIndex[of] < 1 && lot.state[of] !== restingCold && lot.state[of] !== restingHeat;
+  if (kept(day) === kept(before)) return null;
+  const what = kept(day) ? 'begin' : 'end';
+  const series = `day on which its dry months ${what}`;
+  const crossing: Crossing = { series, value: day, threshold: day, unit: 'days', way: 'reached' };
+  const on = dayWords(kept(day) ? day : before, season.startDay);
+  return { because: `Its dry months ${what} on ${on}.`, crossing };
+}
+
+function weekAhead({ lot, numbers }: LotInSeason, day: number): Cause | null {
+  const before = ringDay(day - 1, lot.state.length);
+  const threshold = Math.max(thresholdsOf(numbers).coldBegins, numbers.wetColdBelow);
+  const [value, valueBefore] = [day, before].map((of) => meanAhead(lot.lived.leafMean, of));
+  const byWeek = (of: number) => lot.watering[of] === hold && lot.state[of] !== restingCold;
+  const series = 'mean of day and night over the week ahead';
+  if (byWeek(day) && value < threshold && valueBefore >= threshold)
+    return crossed({ series, value, threshold, unit: '°C', way: 'fell below' });
+  if (byWeek(before) && value >= threshold && valueBefore < threshold)
+    return crossed({ series, value, threshold, unit: '°C', way: 'rose above' });
+  return null;
 }
 
 /** Mean of the seven days after a day; the season is a ring. */
-function weekAhead(leafMean: Float64Array, day: number): number {
+function meanAhead(leafMean: Float64Array, day: number): number {
   let sum = 0;
   for (let k = 1; k <= 7; k++) sum += leafMean[ringDay(day + k, leafMean.length)];
   return sum / 7;

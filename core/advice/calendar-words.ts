@@ -11,9 +11,12 @@ export function crossingWords({ series, value, threshold, unit, way }: Crossing)
   const written = (number: number, more: number) =>
     `${number.toFixed((digits[unit] ?? 0) + more).replace('-', '−')}${name === '' ? '' : ` ${name}`}`;
   if (way === 'reached') return `${subject} reached ${written(threshold, 0)}.`;
-  const close = written(value, 0) === written(threshold, 0) ? 1 : 0;
-  return `${subject} ${way} ${written(threshold, close)}: ${written(value, close)}.`;
+  const more = [0, 1, 2].find((digit) => written(value, digit) !== written(threshold, digit)) ?? 3;
+  return `${subject} ${way} ${written(threshold, more)}: ${written(value, more)}.`;
 }
+
+/** A clause of the engine as a sentence of its own. */
+export const sentence = (clause: string) => `${clause.charAt(0).toUpperCase()}${clause.slice(1)}.`;
 
 /** Day of the civil calendar, `MM-DD`, of a day of the season; days beyond its last are the next season's. */
 export function monthDayOf(day: number, startDay: number): string {

@@ -1,4 +1,5 @@
-import type { CalendarTask, Plan } from '../../core/index.ts';
+import { visits } from '../../core/index.ts';
+import type { CalendarTask, Lot, Plan } from '../../core/index.ts';
 import { dateOf, daysInSeason, formatDay } from '../sheet/time.ts';
 import type { Family } from './kinds.ts';
 import { kinds } from './kinds.ts';
@@ -19,6 +20,18 @@ export function filtered(tasks: readonly CalendarTask[], plan: Plan, filter: Fil
       (filter.placeId === null || task.placeId === filter.placeId) &&
       (filter.groupId === null || groupOf.get(task.lotId) === filter.groupId) &&
       (filter.family === null || kinds[task.kind].family === filter.family),
+  );
+}
+
+/** Lots of a place and group for which the season has no date at all; none while only one kind of task is shown. */
+export function dateless(tasks: readonly CalendarTask[], plan: Plan, filter: Filter): Lot[] {
+  if (filter.family !== null) return [];
+  const dated = new Set(tasks.map((task) => task.lotId));
+  return plan.lots.filter(
+    (lot) =>
+      !dated.has(lot.id) &&
+      (filter.groupId === null || lot.group === filter.groupId) &&
+      (filter.placeId === null || visits(lot, filter.placeId)),
   );
 }
 
@@ -107,6 +120,9 @@ export function seasonYears(nowMs: number, timeZone: string, startDate: string):
 
 /** `Agaves`, `Agaves and Aeoniums`, `Agaves, Aeoniums and Echeverias`. */
 export function namesOf(line: TaskLine, plan: Plan): string {
-  const names = line.tasks.map(({ lotId }) => plan.lots.find((lot) => lot.id === lotId)?.name ?? 'Plants');
+  return listed(line.tasks.map(({ lotId }) => plan.lots.find((lot) => lot.id === lotId)?.name ?? 'Plants'));
+}
+
+export function listed(names: readonly string[]): string {
   return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 }

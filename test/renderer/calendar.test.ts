@@ -5,6 +5,7 @@ import type { CalendarTask, FlowerMeeting, FlowerWay, Plan, SeasonResult } from 
 import { calendarDesk } from '../../renderer/calendar/calendar-desk.svelte.ts';
 import { families, kinds } from '../../renderer/calendar/kinds.ts';
 import {
+  dateless,
   everything,
   filtered,
   headOf,
@@ -81,6 +82,16 @@ describe('the calendar by date', () => {
     ]).toEqual([3, 1, 2, 1]);
   });
 
+  it('names the lots that have no date at all, within what is shown', () => {
+    const tasks = demonstrationPlan.lots.slice(2).map(({ id }) => task({ lotId: id }));
+    const names = (part: object) =>
+      dateless(tasks, demonstrationPlan, { ...everything, ...part }).map((lot) => lot.id);
+    expect(names({})).toEqual(['pelargoniums', 'lemons']);
+    expect(names({ groupId: 'citrus' })).toEqual(['lemons']);
+    expect(names({ placeId: 'tunnel' })).toEqual([]);
+    expect(names({ family: 'water' })).toEqual([]);
+  });
+
   it('knows today in the site’s zone, and the years the running season and the next begin', () => {
     const newYearInAuckland = Date.UTC(2026, 11, 31, 12);
     expect(todayInSeason(newYearInAuckland, 'Pacific/Auckland', 31)).toBe(334);
@@ -131,7 +142,7 @@ describe('of the demonstration plan', () => {
   let season: SeasonResult;
   let tasks: CalendarTask[];
   beforeAll(() => {
-    season = runSeason(demonstrationPlan, weatherFromPlan(demonstrationPlan));
+    season = runSeason(demonstrationPlan, weatherFromPlan(demonstrationPlan)!);
     tasks = calendarOf(season);
   }, 60_000);
 

@@ -10,6 +10,8 @@ import type { PlantResult } from './state.ts';
 export const hardenFeltDays = 3;
 export const hardenDays = 10;
 export const softenDays = 3.5;
+const hardenWeight = dayWeight(hardenDays);
+const softenWeight = dayWeight(softenDays);
 
 /** Hardening at which a plant would settle if the mean stayed at `warmth` [°C, 24-h mean]: 0 soft to 1 hardened. */
 export function hardeningTarget(group: GroupNumbers, warmth: number): number {
@@ -23,7 +25,7 @@ export function hardeningTarget(group: GroupNumbers, warmth: number): number {
  */
 export function hardenedBy(group: GroupNumbers, hardening: number, felt: number): number {
   const target = hardeningTarget(group, felt);
-  return hardening + dayWeight(target > hardening ? hardenDays : softenDays) * (target - hardening);
+  return hardening + (target > hardening ? hardenWeight : softenWeight) * (target - hardening);
 }
 
 /** Kelvin that hardening is worth; no more than lies between the dry and the wet limit. */

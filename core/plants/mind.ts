@@ -30,6 +30,8 @@ export interface Mind {
   dead: boolean;
   heatDosed: boolean;
   watered: boolean;
+  /** Weight of a new day in its memory, and days that a crossing must hold. */
+  readonly weight: number;
   readonly settle: number;
   readonly since: SinceTurn;
   readonly cold: Switch;
@@ -72,6 +74,7 @@ export function newMind(
     dead: false,
     heatDosed: false,
     watered: true,
+    weight: dayWeight(group.inertiaDays),
     settle: settleDays(group),
     since: new Float64Array(rankRest).fill(1000),
     cold: under(warmth, at.coldBegins, at.coldEnds),
@@ -85,6 +88,8 @@ export function newMind(
     closed: under(-level.closingExcess(group, warmth, dayHigh), 0, level.closedEnds),
   };
 }
+
+const feltWeight = dayWeight(hardenFeltDays);
 
 /** True in the months in which the group is kept dry whatever the weather; a span may pass over the new year. */
 export function isDryMonth(group: GroupNumbers, month: number): boolean {
@@ -102,9 +107,9 @@ function liveWarmth(
   mostLeaf: number,
 ): void {
   const { since, settle } = mind;
-  mind.warmth += dayWeight(group.inertiaDays) * (meanLeaf - mind.warmth);
-  mind.dayHigh += dayWeight(group.inertiaDays) * (mostLeaf - mind.dayHigh);
-  mind.felt += dayWeight(hardenFeltDays) * (meanLeaf - mind.felt);
+  mind.warmth += mind.weight * (meanLeaf - mind.warmth);
+  mind.dayHigh += mind.weight * (mostLeaf - mind.dayHigh);
+  mind.felt += feltWeight * (meanLeaf - mind.felt);
   mind.hardening = hardenedBy(group, mind.hardening, mind.felt);
   const freezes = meanLeaf <= 0;
   if (freezes) mind.warmth = Math.min(mind.warmth, at.coldBegins - 1e-6);
@@ -176,7 +181,7 @@ function liveDim({ dim, short, since, settle }: Mind, held: number): void {
 /** Light memory and its switches, each against its own threshold. */
 function liveLight(mind: Mind, group: GroupNumbers, at: Thresholds, dailyLight: number): void {
   const { since, settle } = mind;
-  mind.light += dayWeight(group.inertiaDays) * (dailyLight - mind.light);
+  mind.light += mind.weight * (dailyLight - mind.light);
   const share = mind.light / level.lightNeeded(group, at, mind.warmth);
   settleBelow(mind.short, share, level.lackBegins, level.lackEnds, rankShort, since, settle);
   liveDim(mind, mind.light / group.lightHold);

@@ -33,7 +33,10 @@ export function steadied(state: Uint8Array, before: number, days: number): void 
     const now = state[from] as number;
     const short = day - from < days && !(from === 0 && now === before);
     // Heat rest that freezes off is left as it is: colder days shall never lengthen it.
-    if (short && rankOf(next) < rankOf(now) && !(past === restingHeat && next === restingCold)) {
+    const givesWay = rankOf(next) < rankOf(now) && !(past === restingHeat && next === restingCold);
+    // A plant resting in the dim that stirs just before it has light enough goes straight to growth.
+    const stirs = rankOf(past) === rankOf(now);
+    if (short && (givesWay || stirs)) {
       state.fill(past, from, day);
       from = next === past ? pastFrom : day;
     } else {

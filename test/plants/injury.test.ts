@@ -42,7 +42,7 @@ describe('chill', () => {
     const { chillLoad, chilled } = chillOf([...repeat(18, 5), ...repeat(9, 30), ...repeat(18, 40)]);
     expect(chillInjury(numbersOf('adenium'), chillLoad[9] as number).degree).toBe('slight');
     const first = chilled.indexOf(1);
-    // 72 K h a day with a recovery of ten days reach 500 K h on the twelfth.
+    // 72 K h a day with a recovery of ten days reach 500 K h on the eleventh.
     expect(first - 5).toBeGreaterThan(7);
     expect(first - 5).toBeLessThan(14);
     expect(chillInjury(numbersOf('adenium'), chillLoad[34] as number).degree).toBe('serious');

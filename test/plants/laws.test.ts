@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { plantGroups } from '../../core/plan/groups.ts';
-import type { PlantDays } from '../../core/plants/index.ts';
+import type { PlantDays, PlantResult } from '../../core/plants/index.ts';
 import {
   lightNeeded,
   plantStates,
   runPlants,
+  settleDays,
   temperatureResponse,
   thresholdsOf,
 } from '../../core/plants/index.ts';
@@ -75,7 +76,7 @@ describe('laws of the states', () => {
     );
   });
 
-  it('more light never takes a day of growing away', () => {
+  it('more light never takes a day of growing and slow growth together away, nor of growing but while it settles', () => {
     fc.assert(
       fc.property(
         groupIds,
@@ -84,9 +85,16 @@ describe('laws of the states', () => {
         fc.double({ min: 1, max: 4, noNaN: true }),
         (id, days, watering, more) => {
           const brighter = { ...days, dailyLight: days.dailyLight.map((value) => value * more) };
-          const grown = (of: PlantDays) =>
-            daysIn(runPlants(numbersOf(id), of, { watering }).state, 'growing');
-          expect(grown(brighter)).toBeGreaterThanOrEqual(grown(days));
+          const [bright, dim] = [brighter, days].map((of) => runPlants(numbersOf(id), of, { watering }));
+          const awake = ({ state }: PlantResult) => daysIn(state, 'growing', 'slow');
+          expect(awake(bright as PlantResult)).toBeGreaterThanOrEqual(awake(dim as PlantResult));
+          // A plant that slows for a few days on its way to stretching counts as growing until it stretches.
+          const entries = (dim as PlantResult).transitions.filter(
+            ({ to }) => to === dayCode.stretching || to === dayCode['resting-dim'],
+          );
+          const slack = settleDays(numbersOf(id)) * entries.length;
+          const grown = ({ state }: PlantResult) => daysIn(state, 'growing');
+          expect(grown(bright as PlantResult) + slack).toBeGreaterThanOrEqual(grown(dim as PlantResult));
         },
       ),
       { numRuns: 400, seed: 2 },
@@ -141,6 +149,41 @@ describe('laws of the states', () => {
       expect(temperatureResponse(group, at.coldBegins)).toBeCloseTo(0.45, 6);
     }
   });
+});
+
+describe('laws in every group', () => {
+  for (const { id } of plantGroups) {
+    it(`${id}: warmth, cold, light and freezing days through the laws above`, () => {
+      fc.assert(
+        fc.property(seasons, waterings, fc.double({ min: 0, max: 8, noNaN: true }), (days, watering, by) => {
+          const plain = runPlants(numbersOf(id), days, { watering }).state;
+          const warm = runPlants(numbersOf(id), warmer(days, by), { watering }).state;
+          const brighter = { ...days, dailyLight: days.dailyLight.map((value) => value + by) };
+          const bright = runPlants(numbersOf(id), brighter, { watering }).state;
+          expect(daysIn(warm, 'resting-cold')).toBeLessThanOrEqual(daysIn(plain, 'resting-cold'));
+          const lack = ['resting-dim', 'stretching'];
+          expect(daysIn(bright, ...lack)).toBeLessThanOrEqual(daysIn(plain, ...lack));
+        }),
+        { numRuns: 40, seed: 5 },
+      );
+    });
+    it(`${id}: no state is shorter than the group settles, but for one that a freezing day ends`, () => {
+      fc.assert(
+        fc.property(seasons, waterings, (days, watering) => {
+          const { state } = runPlants(numbersOf(id), days, { watering });
+          const least = settleDays(numbersOf(id));
+          let from = state.findIndex((code, day) => day > 0 && code !== state[day - 1]);
+          if (from === -1) return;
+          for (let day = from + 1; day < state.length; day += 1) {
+            if (state[day] === state[from]) continue;
+            if ((days.meanLeaf[day] as number) > 0) expect(day - from).toBeGreaterThanOrEqual(least);
+            from = day;
+          }
+        }),
+        { numRuns: 40, seed: 6 },
+      );
+    });
+  }
 });
 
 describe('hysteresis', () => {

@@ -27,7 +27,7 @@ const wintersApart = 100_003;
  *
  * @param options `draws` for each winter, 12 where not given: judging them costs about a tenth of the heat of a
  *   winter, and with them a share that thresholds rather than winters decide is found in fewer winters. `most` winters,
- *   400 where not given: a share of one half that winters alone decide needs 381 for 5 % either way.
+ *   400 where not given: a share of one half that winters alone decide needs 382 for 5 % either way.
  */
 export function beginCertainty(
   plan: Plan,

@@ -3,7 +3,6 @@ import { createSeasonCache, daylight, isoDate, runNight, runSeason } from '../..
 import type { NightInput, Plan, SeasonResult } from '../../core/index.ts';
 import { firstNotFinite } from './difference.ts';
 import { arctic, highArctic, movedTo, weatherOf, withStones } from './site-climates.ts';
-import type { InventedSite } from './site-climates.ts';
 
 const sites = [
   { name: '69.7° north', site: arctic },

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { harmDoses, harmTotals, summariseHarm } from '../../core/plants/index.ts';
-import { numbersOf } from './days.ts';
+import { harmDoses, harmTotals, plantHarms, runPlants, summariseHarm } from '../../core/plants/index.ts';
+import { numbersOf, steady } from './days.ts';
 
 const hours = (days: number, temperature: number) => new Float64Array(days * 24).fill(temperature);
 
@@ -65,6 +65,36 @@ describe('each harm is reached by its dose and by nothing less', () => {
     expect(
       summariseHarm(harmDoses(numbersOf('echeveria'), hours(14, 5), 60, false).wetCold).firstDay,
     ).toBeNull();
+  });
+
+  it('each of the six is reached and left again', () => {
+    const calm = (value: number) => Array<number>(20).fill(value);
+    const leafOf = (...days: number[]) =>
+      Float64Array.from(days.flatMap((value) => Array<number>(24).fill(value)));
+    const lastDose = (doses: Float64Array) => doses.reduce((last, dose, day) => (dose > 0 ? day : last), -1);
+    const group = { ...numbersOf('adenium'), lightMost: 30 };
+    const light = Float64Array.from([...calm(5), ...Array<number>(10).fill(28), ...calm(28)]);
+    const hot = runPlants(group, {
+      ...steady(160, 25, 20),
+      meanLeaf: Float64Array.from({ length: 160 }, (_, day) => (day < 60 ? 39 : 25)),
+      meanNightLeaf: Float64Array.from({ length: 160 }, (_, day) => (day < 60 ? 37 : 22)),
+    });
+    const cold = (value: number) => leafOf(...calm(20), ...Array<number>(10).fill(value), ...calm(20));
+    const doses: Record<string, Float64Array> = {
+      frost: harmDoses(group, cold(-2), 60, false).frost,
+      chill: harmDoses(group, cold(5), 60, false).chilled,
+      heat: harmDoses(group, cold(60), 60, false).heat,
+      scorch: harmDoses(group, cold(20), 60, false, light).scorch,
+      wetCold: harmDoses(group, cold(12), 60, true).wetCold,
+      decline: Float64Array.from(hot.decline),
+    };
+    expect(Object.keys(doses)).toEqual(plantHarms.map(({ id }) => id));
+    for (const [name, of] of Object.entries(doses)) {
+      const last = lastDose(of);
+      expect(last, name).toBeGreaterThan(0);
+      expect(of[0], name).toBe(0);
+      expect(last, name).toBeLessThan(of.length - 1);
+    }
   });
 
   it('refuses broken days and series of another length', () => {

@@ -120,6 +120,54 @@ describe('Nobel 1986, Ferocactus: uptake most at 23/14 °C, half at 11/5 and at 
   });
 });
 
+describe('Agave by night temperature', () => {
+  const gain = (night: number) => carbonNightResponse(numbersOf('agave'), night) as number;
+  it('takes up most at 25/15 °C day/night (Nobel 1984, A. deserti)', () => {
+    for (const night of [5, 10, 20, 25]) expect(gain(night)).toBeLessThan(gain(15));
+  });
+  it('takes up 70 % less at 35/25 than at 25/15, and not much less at 15/5 (Nobel et al. 1998, A. tequilana)', () => {
+    expect(gain(25) / gain(15)).toBeCloseTo(0.3, 1);
+    expect(gain(5) / gain(15)).toBeGreaterThan(0.7);
+  });
+});
+
+describe('carbon gain beside development', () => {
+  it('a Mammillaria in warm nights develops ahead of its carbon, so grows soft; in cool nights it does not', () => {
+    const at = (mean: number, night: number) =>
+      runPlants(
+        numbersOf('desert-cacti'),
+        constantDays(30, {
+          meanLeaf: mean,
+          leastLeaf: night,
+          mostLeaf: 2 * mean - night,
+          meanNightLeaf: night,
+          dailyLight: 25,
+          photoperiod: 12,
+        }),
+        { watering: 'watered' },
+      );
+    expect(at(26, 25).softness[29]).toBeGreaterThan(0.3);
+    expect(at(22, 14).softness[29]).toBe(0);
+    expect(plantStates[at(26, 25).state[29] as number]?.id).toBe('growing');
+  });
+  it('says nothing of groups without a carbon curve of their own in the literature', () => {
+    const days = constantDays(10, {
+      meanLeaf: 24,
+      leastLeaf: 22,
+      mostLeaf: 26,
+      meanNightLeaf: 24,
+      dailyLight: 12,
+      photoperiod: 12,
+    });
+    for (const id of ['echeveria', 'aeonium', 'citrus', 'tomato-seedlings']) {
+      expect(carbonNightResponse(numbersOf(id), 14), id).toBeNull();
+      const { carbonIndex, temperatureIndex, softness } = runPlants(numbersOf(id), days);
+      expect(Array.from(carbonIndex), id).toEqual(Array.from(temperatureIndex));
+      expect(softness.every((value) => value === 0)).toBe(true);
+    }
+  });
+});
+
 describe('Erwin et al., constant 10, 16, 22, 28 °C and 13 mol/d', () => {
   const at = (id: string, temperature: number) => temperatureResponse(numbersOf(id), temperature);
   const trial = (temperature: number) =>

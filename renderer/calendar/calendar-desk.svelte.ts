@@ -10,7 +10,7 @@ export class CalendarDesk {
   #found = $state.raw<readonly FlowerWay[]>([]);
   #plan = $state.raw<Plan | null>(null);
 
-  reading = $state<'date' | 'plant'>('date');
+  reading = $state<'date' | 'plant' | 'flower'>('date');
   filter = $state.raw<Filter>(everything);
   /** The two lots; null where none is chosen yet. */
   one = $state<string | null>(null);

@@ -1,5 +1,6 @@
 import { visits } from '../../core/index.ts';
 import type { CalendarTask, Lot, Plan } from '../../core/index.ts';
+import { dayOfYear, listed } from '../place/lots/stays.ts';
 import { dateOf, daysInSeason, formatDay } from '../sheet/time.ts';
 import type { Family } from './kinds.ts';
 import { kinds } from './kinds.ts';
@@ -105,9 +106,8 @@ export function civilDate(nowMs: number, timeZone: string): string {
 
 /** Day of the season on which an instant falls; a 29 February counts as the day after it. */
 export function todayInSeason(nowMs: number, timeZone: string, startDay: number): number {
-  const [, month, day] = civilDate(nowMs, timeZone).split('-').map(Number);
-  const ofYear = Math.round((Date.UTC(2025, month - 1, day) - Date.UTC(2025, 0, 1)) / 86_400_000);
-  return (ofYear - startDay + daysInSeason) % daysInSeason;
+  const today = civilDate(nowMs, timeZone).slice(5);
+  return (dayOfYear(today) - startDay + daysInSeason) % daysInSeason;
 }
 
 /** Civil years in which the running season and the next begin. */
@@ -118,11 +118,7 @@ export function seasonYears(nowMs: number, timeZone: string, startDate: string):
   return [running, running + 1];
 }
 
-/** `Agaves`, `Agaves and Aeoniums`, `Agaves, Aeoniums and Echeverias`. */
+/** The plants a line is for. */
 export function namesOf(line: TaskLine, plan: Plan): string {
   return listed(line.tasks.map(({ lotId }) => plan.lots.find((lot) => lot.id === lotId)?.name ?? 'Plants'));
-}
-
-export function listed(names: readonly string[]): string {
-  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 }

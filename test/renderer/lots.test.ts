@@ -11,7 +11,7 @@ import {
   seasonDay,
   seasonStart,
   staysWords,
-} from '../../renderer/place/lots/stands.ts';
+} from '../../renderer/place/lots/stays.ts';
 import { formatDay } from '../../renderer/sheet/time.ts';
 import { openForm } from './forms/page.ts';
 

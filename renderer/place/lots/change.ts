@@ -1,8 +1,8 @@
 import { lotOf, staysOf } from '../../../core/index.ts';
 import type { Lot, Move, Plan } from '../../../core/index.ts';
 import { freshId, freshName } from '../edit.ts';
-import { monthDay, seasonDay } from './stands.ts';
-import type { SeasonStart } from './stands.ts';
+import { monthDay, seasonDay } from './stays.ts';
+import type { SeasonStart } from './stays.ts';
 
 /** Most moves a lot may have in a year, as the plan's schema has it. */
 export const mostMoves = 12;

@@ -1,18 +1,13 @@
 import { benchTaken, outdoors, staysOf } from '../../../core/index.ts';
 import type { Lot, Plan, SeasonResult, Stay } from '../../../core/index.ts';
-import { dateOf, daysInSeason, formatDay } from '../../sheet/time.ts';
-
-/** A place by the name the user gave it, or the open air. */
-export function standName(plan: Plan, placeId: string): string {
-  if (placeId === outdoors) return 'Outdoors';
-  return plan.places.find((place) => place.id === placeId)?.name ?? 'a place that is gone';
-}
+import { openAirName, standName } from '../../sheet/stands.ts';
+import { daysInSeason, formatDay } from '../../sheet/time.ts';
 
 /** Where a lot may be carried: all places, and the open air. */
 export function standOptions(plan: Plan): { value: string; name: string }[] {
   return [
     ...plan.places.map((place) => ({ value: place.id, name: place.name })),
-    { value: outdoors, name: 'Outdoors' },
+    { value: outdoors, name: openAirName },
   ];
 }
 
@@ -51,7 +46,8 @@ export function stayWords({ from, to }: Pick<Stay, 'from' | 'to'>, start: Season
   return `from ${formatDay(start.date, from)} to ${formatDay(start.date, to)}`;
 }
 
-function listed(parts: readonly string[]): string {
+/** `Agaves`, `Agaves and Aeoniums`, `Agaves, Aeoniums and Echeverias`. */
+export function listed(parts: readonly string[]): string {
   return parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
 }
 
@@ -107,9 +103,4 @@ export function overFull(
     } else spans.push({ from: day, to: day, over });
   }
   return spans;
-}
-
-/** A year's date for a day of the season that begins in `year`. */
-export function dateIn(year: number, day: number, start: SeasonStart): Date {
-  return dateOf(`${year}${start.date.slice(4)}`, day);
 }

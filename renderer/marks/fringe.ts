@@ -25,8 +25,10 @@ export function fringe(
     if (!(otherwise >= leastShown && sure.halfWidth[week] <= vague)) continue;
     const [from, to] = [firstDayOf(week), endDayOf(week)];
     const middle = (from + to) / 2;
-    if (spans && !spans.some((span) => middle >= span.from && middle <= span.to + 1)) continue;
-    const [left, right] = [dayX(from, width) + 0.5, dayX(to, width) - 0.5];
+    const span = spans?.find((each) => middle >= each.from && middle <= each.to + 1);
+    if (spans && !span) continue;
+    const left = dayX(Math.max(from, span?.from ?? from), width) + 0.5;
+    const right = dayX(Math.min(to, (span?.to ?? to) + 1), width) - 0.5;
     path += `M${left.toFixed(1)} 0H${right.toFixed(1)}V${(fringeDepth * otherwise).toFixed(1)}H${left.toFixed(1)}z`;
   }
   return path;

@@ -58,8 +58,10 @@ export function certaintyWords(
 }
 
 /** How far the samples have got, for the legend. */
-export function sampledWords(certainty: Certainty): string {
-  const winters = `${certainty.winters} winters ${certainty.origin}`;
+export function sampledWords(certainty: Certainty, growing: boolean): string {
+  const winters = `${certainty.winters} winter${certainty.winters === 1 ? '' : 's'}`;
+  if (!(certainty.halfWidth <= vague)) return `being worked out, ${winters} so far`;
   const draws = certainty.draws > 1 ? `, thresholds drawn ${certainty.draws} times in each` : '';
-  return `${winters}${draws}, to ±${within(certainty.halfWidth)} in 100`;
+  const end = growing ? ', so far' : '';
+  return `the deeper, the oftener (${winters} ${certainty.origin}${draws}, to ±${within(certainty.halfWidth)} in 100${end})`;
 }

@@ -9,7 +9,7 @@ import { mainCode, weekFigures } from './weekly.ts';
 export interface LotWeek {
   readonly state: number;
   readonly limiting: number;
-  /** The limiting factor's share of what holds it, in words; '' where nothing does. */
+  /** The limiting factor's share of what holds it, in words; '' where nothing does, or other lacks are greater. */
   readonly share: string;
   /** True where what holds it is not said by the state's name already. */
   readonly held: boolean;
@@ -49,7 +49,7 @@ export function lotWeek(lot: LotSeason, week: number, units: UnitPreferences): L
   return {
     state,
     limiting,
-    share: limiting > 0 ? shareWords(limitingFactors[limiting].name, share / held) : '',
+    share: share / held >= 0.5 ? shareWords(limitingFactors[limiting].name, share / held) : '',
     held: limiting > 0 && statesThatSayWhy[state] !== limiting,
     margin: marginWords(kelvin / count, mol / count, units),
     watering: wateringByCode[mainCode(lot.watering, from, to)],

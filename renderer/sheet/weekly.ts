@@ -37,13 +37,13 @@ export function weekFigures(values: ArrayLike<number>, week: number) {
   return { mean: meanOf(values, from, to), least: leastOf(values, from, to), most: mostOf(values, from, to) };
 }
 
-/** The state that most days of a week have; on a tie the earlier in the list. */
+/** The state that most days of a week have; on a tie the later one, as samples are counted. */
 export function mainCode(codes: ArrayLike<number>, from: number, to: number): number {
   const counts: number[] = [];
   let main = codes[from];
   for (let day = from; day < to; day += 1) {
     counts[codes[day]] = (counts[codes[day]] ?? 0) + 1;
-    if (counts[codes[day]] > (counts[main] ?? 0)) main = codes[day];
+    if (counts[codes[day]] >= (counts[main] ?? 0)) main = codes[day];
   }
   return main;
 }

@@ -1,5 +1,5 @@
-import { limitingFactors } from '../../core/index.ts';
-import type { LotSeason } from '../../core/index.ts';
+import { lightResponse, limitingFactors, optimumOf, temperatureResponse } from '../../core/index.ts';
+import type { GroupNumbers, LotSeason } from '../../core/index.ts';
 import { doseOf, harmKinds, harmNames } from '../marks/notches.ts';
 import type { HarmKind } from '../marks/notches.ts';
 import { fieldUnit, formatNumber, formatTemperature } from '../state/units.ts';
@@ -11,12 +11,30 @@ import { growsSoft } from './why.ts';
 
 const percent = (share: number) => `${Math.round(share * 100)}\u00a0%`;
 
-/** What holds it on a day, as a sentence: `Cold holds it: the mean of day and night is too low (cold 80 % of what holds it).` */
-export function heldWords(lot: LotSeason, day: number): string {
+/** Lacks beside the one that decides the state are named where they take more than a quarter of growth (judgement). */
+const lacks = 0.75;
+
+/** What else keeps it from growing, by what it remembers: `lack of light and dry mix`. */
+function besides(lot: LotSeason, numbers: GroupNumbers, day: number): string {
+  const { id } = limitingFactors[lot.limiting[day]];
+  const warmth = lot.rememberedLeaf[day];
+  const others = [
+    ...(id === 'cold' || id === 'heat' || temperatureResponse(numbers, warmth) >= lacks
+      ? []
+      : [warmth < optimumOf(numbers) ? 'cold' : 'heat']),
+    ...(id === 'dark' || lightResponse(numbers, lot.rememberedLight[day]) >= lacks ? [] : ['lack of light']),
+    ...(id === 'dry' || lot.waterIndex[day] >= lacks ? [] : ['dry mix']),
+  ];
+  return others.join(' and ');
+}
+
+/** What holds it on a day: `Cold holds it: … too low (cold 60 % of what holds it; besides it, lack of light).` */
+export function heldWords(lot: LotSeason, numbers: GroupNumbers, day: number): string {
   const factor = limitingFactors[lot.limiting[day]];
-  if (factor.id === 'none') return factor.words;
-  const share = shareWords(factor.name, lot.limitingShare[day]);
-  return share === '' ? factor.words : `${factor.words.replace(/\.$/, '')} (${share}).`;
+  const share = factor.id === 'none' ? '' : shareWords(factor.name, lot.limitingShare[day]);
+  if (share === '') return factor.words;
+  const others = besides(lot, numbers, day);
+  return `${factor.words.replace(/\.$/, '')} (${share}${others === '' ? '' : `; besides it, ${others}`}).`;
 }
 
 /** Growth on a day and the indices it is the product of; and whether it is soft. */

@@ -38,6 +38,7 @@ describe('weeks of the season', () => {
   it('are in the state most of their days have', () => {
     expect(mainCode([2, 2, 0, 0, 0, 1, 1], 0, 7)).toBe(0);
     expect(mainCode([5, 3, 3], 0, 1)).toBe(5);
+    expect(mainCode([2, 2, 2, 0, 0, 0, 1], 0, 7)).toBe(0);
   });
 
   it('make months of the civil calendar', () => {

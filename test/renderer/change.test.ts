@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { demonstrationPlan } from '../../core/index.ts';
-import type { Lamp } from '../../core/index.ts';
+import type { Lamp, Lot } from '../../core/index.ts';
 import {
   lampForHours,
   lampFrom,
@@ -21,6 +21,8 @@ const lit = plan.places.find((place) => place.lamps.length > 0);
 const heated = plan.places.find((place) => place.heaters.length > 0);
 if (!lit || !heated) throw new Error('expected a lit and a heated place in the demonstration plan');
 const lamp: Lamp = lit.lamps[0];
+const standsIn = (lot: Lot, placeId: string) =>
+  lot.place === placeId || lot.moves.some((move) => move.to === placeId);
 const units = { temperature: 'C', length: 'm' } as const;
 
 describe('levers', () => {
@@ -87,7 +89,8 @@ describe('a change on the sheet', () => {
     expect(difference.cost).toBeGreaterThan(0);
     expect(difference.lots.length).toBeGreaterThan(0);
     for (const lot of difference.lots) expect(lot.states.reduce((sum, state) => sum + state.days, 0)).toBe(0);
-    const here = new Set(plan.lots.filter((lot) => lot.place === heated.id).map((lot) => lot.id));
+    const here = new Set(plan.lots.filter((lot) => standsIn(lot, heated.id)).map((lot) => lot.id));
+    expect(new Set(difference.lots.map((lot) => lot.lotId)).size).toBe(difference.lots.length);
     for (const lot of difference.lots) expect(here.has(lot.lotId)).toBe(true);
     expect(differenceOf(before, before)).toEqual({
       lots: [],
@@ -111,7 +114,7 @@ describe('a change on the sheet', () => {
     const fewer = {
       ...plan,
       places: plan.places.slice(1).reverse(),
-      lots: plan.lots.filter((lot) => lot.place !== plan.places[0].id),
+      lots: plan.lots.filter((lot) => !standsIn(lot, plan.places[0].id)),
     };
     const result = runSeason(fewer, weather, cache);
     expect(unpackSeason(packSeason(result, before), before)).toEqual(result);

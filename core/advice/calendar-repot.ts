@@ -4,11 +4,11 @@ import { crossed, reached, transitionOn, turned } from './calendar-lot.ts';
 import { ringDay, ringSpans } from './calendar-ring.ts';
 
 /**
- * A week's break is none; a window of less than a fortnight is not worth a date, and one of more than half the year is
- * none to wait for [days] (judgement, no source).
+ * A fortnight's break is none; a window of less than three weeks is not worth a date, and one of more than half the
+ * year is none to wait for [days] (judgement, no source).
  */
-const breaks = 7;
-const windowAtLeast = 14;
+const breaks = 14;
+const windowAtLeast = 21;
 const windowAtMost = 182;
 
 /**

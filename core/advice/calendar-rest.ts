@@ -13,11 +13,11 @@ export const isRest = (state: number) => state === cold || state === heat || sta
 export const isGrowing = (state: number) => state === growing;
 
 /**
- * Less than a fortnight awake is no end of a rest, and less than a week's rest is none worth a date [days]
+ * Less than three weeks awake are no end of a rest, and less than a fortnight's rest is none worth a date [days]
  * (judgement, no source).
  */
-const awakeAtLeast = 14;
-const restAtLeast = 7;
+const awakeAtLeast = 21;
+const restAtLeast = 14;
 
 /** The rests of a season, of whatever cause; one cause may pass into another without an end. */
 export const restsOf = ({ lot }: LotInSeason): RingSpan[] =>
@@ -25,13 +25,13 @@ export const restsOf = ({ lot }: LotInSeason): RingSpan[] =>
 
 const beginnings: Readonly<Record<number, string>> = {
   [cold]: 'Rest from cold begins. Let it dry, give it air, and leave it be.',
-  [heat]: 'Summer rest begins. Shade and air; no feed.',
+  [heat]: 'Rest from heat begins. Shade and air; no feed.',
   [dim]: 'It stands still for want of light. Keep it nearly dry, and cool rather than warm.',
   [dry]: 'Its dry rest begins. Leave it without water.',
 };
 const endings: Readonly<Record<number, string>> = {
   [cold]: 'Rest from cold ends. Look for new growth before it gets much water.',
-  [heat]: 'Summer rest ends. It begins to move again.',
+  [heat]: 'Rest from heat ends. It begins to move again.',
   [dim]: 'There is light enough again: the standstill ends.',
   [dry]: 'Its dry rest ends.',
 };

@@ -66,7 +66,12 @@ export function waterTasks(subject: LotInSeason): Draft[] {
   const spans = lastingAdvice(advised(subject));
   return spans.map(({ from, advice }, k): Draft => {
     const before = spans[(k + spans.length - 1) % spans.length].advice;
-    return { ...wordsOf(advice, before), from, to: null, ...causeOf(subject, from) };
+    return {
+      ...wordsOf(advice, before),
+      from,
+      to: null,
+      ...causeOf(subject, from, advice === hold || before === hold),
+    };
   });
 }
 
@@ -82,10 +87,11 @@ function wordsOf(advice: number, before: number): Pick<Draft, 'kind' | 'words'> 
 /**
  * What changed the advice: dry months that begin or end, the week ahead passing the cold at which water is held, or
  * else the change of state of the day, the last before where advice lags behind it.
+ * @param holding whether water is held before or after, so that those two may be the cause
  */
-function causeOf(subject: LotInSeason, day: number): Cause {
+function causeOf(subject: LotInSeason, day: number, holding: boolean): Cause {
   const { lot } = subject;
-  const cause = dryMonths(subject, day) ?? weekAhead(subject, day);
+  const cause = holding ? (dryMonths(subject, day) ?? weekAhead(subject, day)) : null;
   if (cause !== null) return cause;
   const past = [...lot.transitions].reverse();
   const transition = past.find((each) => each.day <= day) ?? past.at(0);

@@ -112,6 +112,9 @@ describe('the card in words', () => {
     expect(hardinessWords(card, celsius)).toBe(
       'One winter in ten is colder than about -10 °C. To stand the other nine outdoors takes plants hardy in an average winter: rating H4 or hardier.',
     );
+    expect(hardinessWords({ ...card, tenthMinimum: 17, rating: 'H1a' }, celsius)).toBe(
+      'One winter in ten is colder than about 17 °C. Even plants of a warm house stand the other nine outdoors.',
+    );
     expect(hardinessWords(card, (value) => `${(value * 1.8 + 32).toFixed(0)} °F`)).toContain('15 °F');
   });
 

@@ -7,6 +7,7 @@ type Show = (celsius: number) => string;
 export function hardinessWords(card: SiteCard, show: Show): string {
   const { words } = ratingFor(card.tenthMinimum);
   const colder = `One winter in ten is colder than about ${show(card.tenthMinimum)}`;
+  if (card.rating === 'H1a') return `${colder}. Even ${words} stand the other nine outdoors.`;
   return `${colder}. To stand the other nine outdoors takes ${words}: rating ${card.rating} or hardier.`;
 }
 

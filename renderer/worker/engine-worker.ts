@@ -3,6 +3,7 @@ import {
   createSeasonCache,
   dampChoices,
   findWays,
+  flowerTogether,
   placeLampHours,
   rankGroups,
   rankPlaces,
@@ -111,13 +112,15 @@ const answers: Answers = {
   },
   rankPlaces: ({ plan, groupId }) => rankPlaces(plan, weatherOf(plan), groupId, cache),
   rankGroups: ({ plan, placeId }) => rankGroups(plan, weatherOf(plan), placeId, cache),
-  flower: () => notThereYet('flowering together'),
+  flower: ({ plan, one, other }, id) =>
+    flowerTogether(
+      plan,
+      weatherOf(plan),
+      { one, other },
+      { cache, onWay: (piece) => tell({ kind: 'piece', id, piece }) },
+    ),
   siteCard: ({ plan }) => siteCard(plan, weatherOf(plan)),
 };
-
-function notThereYet(what: string): never {
-  throw new Error(`${what} is not there yet`);
-}
 
 async function answer<N extends RequestName>({ id, name, ask }: RequestMessage<N>) {
   const started = performance.now();

@@ -81,7 +81,7 @@ function left(from: number, reading: Reading, group: GroupNumbers, at: Threshold
       return warmthPast(reading, at.coldEnds, 'rose above');
     case code.restingHeat:
       return turned & bit.heatDosed
-        ? dosePast(reading, level.heatDoseEnds, 'reached')
+        ? dosePast(reading, level.heatDoseEnds, 'fell below')
         : warmthPast(reading, at.heatEnds, 'fell below');
     case code.restingDry:
       return moisturePast(reading, level.dryEnds, 'rose above');

@@ -35,12 +35,10 @@ function windowFrom(group: PlantGroup, start: number | null): FlowerOutlook['win
   return { from: start + 7 * weeks[0], to: start + 7 * weeks[1] };
 }
 
-function byDayLength(
-  group: PlantGroup,
-  numbers: GroupNumbers,
-  days: PlantDays,
-  needed: number,
-): FlowerOutlook {
+/** How far a group has come towards what sets its flower, by its days alone. */
+export type FlowerCue = Omit<FlowerOutlook, 'window'>;
+
+function cueOfDayLength(group: PlantGroup, numbers: GroupNumbers, days: CueDays, needed: number): FlowerCue {
   const coolBelow = group.dayLength.coolBelow?.value ?? Number.NEGATIVE_INFINITY;
   const noneBelow = group.dayLength.noneBelow?.value ?? Number.NEGATIVE_INFINITY;
   const critical = numbers.criticalDayLength as number;
@@ -49,7 +47,31 @@ function byDayLength(
     const over = (days.photoperiod[day] as number) - critical;
     return mean >= noneBelow && (mean <= coolBelow || (numbers.dayLengthKind > 0 ? over > 0 : over < 0));
   });
-  return { cue: 'day length', days: reached, needed, metOn, window: windowFrom(group, metOn) };
+  return { cue: 'day length', days: reached, needed, metOn };
+}
+
+function cueOfRest(numbers: GroupNumbers, days: CueDays): FlowerCue {
+  const below = numbers.restBelow as number;
+  const needed = Math.round(7 * (numbers.restWeeks as number));
+  const counts = (day: number) => (days.meanLeaf[day] as number) < below;
+  const { metOn, days: reached } = meets(days.meanLeaf.length, needed, false, counts);
+  return { cue: 'cool rest', days: reached, needed, metOn };
+}
+
+/** Means of the day and its length, which are all that a cue goes by. */
+type CueDays = Pick<PlantDays, 'meanLeaf' | 'photoperiod'>;
+
+/** Whether and when a group's cue for flower is met, by its days alone: no flower can come where it is not. */
+export function flowerCue(group: PlantGroup, numbers: GroupNumbers, days: CueDays): FlowerCue {
+  const inductive = group.dayLength.days;
+  if (inductive !== null && numbers.criticalDayLength !== null) {
+    return cueOfDayLength(group, numbers, days, inductive.value);
+  }
+  if (numbers.restBelow === null || numbers.restWeeks === null || group.flowering.weeksAfterCue === null) {
+    const { cue, days: none, needed, metOn } = unknown;
+    return { cue, days: none, needed, metOn };
+  }
+  return cueOfRest(numbers, days);
 }
 
 /** Day on which the plant leaves its rest after the cue: warmer than the rest and neither cold nor dry; null where it never does. */
@@ -62,20 +84,6 @@ function restEnds(result: PlantResult, metOn: number, below: number): number | n
   return null;
 }
 
-function byRest(
-  group: PlantGroup,
-  numbers: GroupNumbers,
-  days: PlantDays,
-  result: PlantResult,
-): FlowerOutlook {
-  const below = numbers.restBelow as number;
-  const needed = Math.round(7 * (numbers.restWeeks as number));
-  const counts = (day: number) => (days.meanLeaf[day] as number) < below;
-  const { metOn, days: reached } = meets(days.meanLeaf.length, needed, false, counts);
-  const start = metOn === null ? null : restEnds(result, metOn, below);
-  return { cue: 'cool rest', days: reached, needed, metOn, window: windowFrom(group, start) };
-}
-
 /**
  * When flowers may be expected: after enough days of the right length running, or after a cool rest of enough days in
  * the season has ended. The rules are coarse (most are common practice); a group without a rule gives 'unknown'.
@@ -86,13 +94,12 @@ export function flowerOutlook(
   days: PlantDays,
   result: PlantResult,
 ): FlowerOutlook {
-  const inductive = group.dayLength.days;
-  if (inductive !== null && numbers.criticalDayLength !== null) {
-    return byDayLength(group, numbers, days, inductive.value);
-  }
-  if (numbers.restBelow === null || numbers.restWeeks === null || group.flowering.weeksAfterCue === null)
-    return unknown;
-  return byRest(group, numbers, days, result);
+  const cue = flowerCue(group, numbers, days);
+  const { metOn } = cue;
+  if (cue.cue === 'unknown') return unknown;
+  const rests = cue.cue === 'cool rest' && metOn !== null;
+  const start = rests ? restEnds(result, metOn, numbers.restBelow as number) : metOn;
+  return { ...cue, window: windowFrom(group, start) };
 }
 
 /** Days in which two groups may flower together, for crossing; null where they do not meet. */

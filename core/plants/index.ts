@@ -1,8 +1,8 @@
 export type { Crossing } from './crossing.ts';
 export type { PlantDays } from './day.ts';
 export { constantDays, dayCount, seasonMonth } from './day.ts';
-export type { FlowerOutlook } from './flowering.ts';
-export { flowerOutlook, flowersTogether } from './flowering.ts';
+export type { FlowerCue, FlowerOutlook } from './flowering.ts';
+export { flowerCue, flowerOutlook, flowersTogether } from './flowering.ts';
 export { coldLimitAt, coldLimits, hardeningTarget } from './hardening.ts';
 export type { HarmDays, HarmPast, HarmSummary } from './harm.ts';
 export { harmDoses, harmTotals, summariseHarm } from './harm.ts';

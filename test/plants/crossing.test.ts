@@ -82,7 +82,7 @@ describe('the crossing behind a change', () => {
     });
     expect(changeTo(all, 'resting-heat', 'growing').crossing).toMatchObject({
       threshold: 0.5,
-      way: 'reached',
+      way: 'fell below',
     });
     const mild = steady(80, 20, 14, 0);
     mild.meanLeaf.fill(33, 20, 50);

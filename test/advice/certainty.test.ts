@@ -10,6 +10,7 @@ import {
   plantStates,
   runSeason,
   weatherFromPlan,
+  weatherFromNormals,
   weeklyStates,
   wintersOf,
 } from '../../core/index.ts';
@@ -163,6 +164,35 @@ describe('certainty', () => {
     const before = [cache.lots.size, cache.places.size, cache.climates.size, cache.years.size];
     grown(shown, 2, { cache });
     expect([cache.lots.size, cache.places.size, cache.climates.size, cache.years.size]).toEqual(before);
+  });
+  it('compares the same days of the year where the season’s first day follows the weather, as in the tropics', () => {
+    // Cool from January to May, warm from July to November; June and December decide which month winter begins in.
+    const year = (december: number, june: number) => {
+      const means = [6, 6, 6, 6, 6, june, 22, 22, 22, 22, 22, december];
+      const months = means.map((mean) => ({ meanMinimum: mean - 4, meanMaximum: mean + 4 }));
+      return weatherFromNormals({ months, typicalLow: 0, rareLow: -1 }, site, 7);
+    };
+    const site = { ...demonstrationPlan.site, latitude: 10, timeZone: 'UTC', longitude: 0 };
+    const there: Plan = { ...open(echeveria), site };
+    const [shown, other] = [year(13, 15), year(15, 13)];
+    const startDays = [shown, other].map((each) => runSeason(there, each).startDay);
+    expect(startDays[1] - startDays[0]).toBe(31);
+    const winters = { ...sameWinter, winter: () => other };
+    const [{ agreeByWinter, restBegins }] = growCertainty(there, shown, {
+      winters,
+      spread: 0,
+      draws: 1,
+      most: 1,
+    }).lots;
+    // Reached 50 of 53 weeks; counted from each first day it would be 43.
+    expect(agreeByWinter.reduce((sum, share) => sum + share, 0)).toBeGreaterThan(48);
+    const { state } = runSeason(there, shown).lots[0];
+    expect(Math.abs((restBegins as readonly number[])[0] - state.indexOf(2))).toBeLessThan(14);
+  });
+  it('says where its winters come from', () => {
+    const climate = { kind: 'file' as const, weatherId: 'a', name: 'a.epw' };
+    const { origin } = beginCertainty({ ...open(), climate }, weather).now;
+    expect(origin).toBe('drawn from the months of the file');
   });
   it('has nothing to be unsure of where there are no plants', () => {
     expect(grown(open(), 5)).toMatchObject({ winters: 0, halfWidth: 0, enough: true, lots: [] });

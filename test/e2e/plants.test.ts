@@ -60,7 +60,10 @@ it('a group of one’s own, where it should winter, what can live in a place, an
   // Spare echeverias stretch under the stairs; a kind that can do with next to no light does not.
   await group(/^Echeveria/).click();
   await page.getByText(/Spare echeverias in Old tent under the stairs: stretching in mid-winter/).waitFor();
-  await ask('Where should it spend the winter?').click();
+  await page.getByRole('button', { name: 'See all places' }).press('Enter');
+  await expect
+    .poll(() => page.evaluate(() => document.activeElement?.textContent), soon)
+    .toBe('Where should Echeveria spend the winter?');
   const places = page.getByRole('table').getByRole('row');
   const tent = places.filter({ hasText: 'Old tent under the stairs' });
   await tent.getByText('Poorly').waitFor();

@@ -7,10 +7,12 @@ import {
   hardinessZone,
   ratingFor,
   readEpwBytes,
+  runSeason,
   siteCard,
   weatherFromPlan,
 } from '../../core/index.ts';
 import type { Plan, SiteCard } from '../../core/index.ts';
+import { cardYear } from '../../core/advice/site-card-years.ts';
 import {
   dublinDays,
   dublinNormals,
@@ -263,6 +265,22 @@ describe('the card of the demonstration', () => {
     expect(hollow.frostDays).toBeGreaterThan(level.frostDays + 5);
     expect(hollow.frostFreeDays).toBeLessThan(level.frostFreeDays);
     hollow.months.forEach((month, k) => expect(month.most).toBeCloseTo(level.months[k].most, 0));
+  });
+
+  it('its coldest night is that of plants outdoors in the season, hollow and all', () => {
+    const plan = {
+      ...demonstrationPlan,
+      places: [],
+      lots: [],
+      site: { ...demonstrationPlan.site, frostHollow: 4 },
+    };
+    const weather = weatherFromPlan(plan);
+    if (weather === null) throw new Error('expected typed normals');
+    const { outdoor } = runSeason(plan, weather);
+    const { minimum } = cardYear(weather, 4, new Uint8Array(365));
+    expect(minimum).toBeLessThan(Math.min(...weather.dryBulb) - 1);
+    // A season's step lies within the hour, the card reads the hour's end.
+    expect(Math.abs(minimum - Math.min(...outdoor.least))).toBeLessThan(0.4);
   });
 
   it('moves with the climate: three kelvin warmer, a milder zone, later frost, more growing, fewer frosts', () => {

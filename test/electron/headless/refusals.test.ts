@@ -58,7 +58,12 @@ describe('a plan that is wrong', () => {
 
   it('because it is not there ends with 1 and its name', () => {
     const ran = terminal(['season', 'absent.json']);
-    expect(ran).toEqual({ code: 1, out: '', notes: 'absent.json cannot be read: there is no such file\n' });
+    expect(ran).toEqual({
+      code: 1,
+      out: '',
+      notes: 'absent.json cannot be read: there is no such file\n',
+      written: {},
+    });
   });
 });
 

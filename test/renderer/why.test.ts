@@ -11,7 +11,7 @@ import {
 import type { LotSeason } from '../../core/index.ts';
 import { lightCurve, warmthCurve } from '../../renderer/sheet/why-curves.ts';
 import { growsSoft, whyRun } from '../../renderer/sheet/why.ts';
-import { leanToPlan, openSheet, season } from './why/sheet-page.ts';
+import { leanToPlan, openSheet, plotWidth, season } from './why/sheet-page.ts';
 
 const lotOf = (id: string): LotSeason => {
   const lot = season.lots.find((each) => each.lotId === id);
@@ -123,6 +123,9 @@ describe('the why panel', () => {
     const [from, to] = runAround(pelargoniums, midWinter);
     const name = plantStates[pelargoniums.state[midWinter]].name.toLowerCase();
     expect(page.heading()).toContain(`Pelargoniums from cuttings: ${name}, ${date(from)} to ${date(to)}`);
+    const frame = page.found('rect.asked', 'a frame around the run', page.ribbon('lean-to', 'pelargoniums'));
+    expect(Number(frame.getAttribute('x'))).toBeCloseTo((from / 365) * plotWidth, 9);
+    expect(Number(frame.getAttribute('width'))).toBeCloseTo(((to + 1 - from) / 365) * plotWidth, 9);
     const text = page.panel()!.textContent!.replaceAll('\u00a0', ' ');
     for (const day of [from, to + 1]) {
       const because = pelargoniums.transitions.find((each) => each.day === day)!.because;

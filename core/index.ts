@@ -103,6 +103,8 @@ export {
   siteCard,
   strengthOf,
 } from './advice/index.ts';
+export { applyFlowerWay, flowerTogether } from './advice/index.ts';
+export type { FlowerOptions } from './advice/index.ts';
 export type { CertaintyOptions, CertaintyRun, GrowOptions } from './advice/index.ts';
 export type { ChartRange, LongDay, PlacingOptions } from './advice/index.ts';
 export type { HardinessRating } from './advice/index.ts';

@@ -13,6 +13,8 @@ export type { ChartRange } from './lamp-chart.ts';
 export { longDays } from './day-length.ts';
 export type { LongDay } from './day-length.ts';
 export { scaledLamp, strengthOf } from './lamp-view.ts';
+export { applyFlowerWay, flowerTogether } from './flower.ts';
+export type { FlowerOptions } from './flower.ts';
 export { rankGroups, rankPlaces } from './rank.ts';
 export { burningHours } from './lamp-hours.ts';
 export { placeLampHours } from './place-hours.ts';

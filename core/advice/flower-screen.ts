@@ -1,0 +1,82 @@
+import type { GroupNumbers } from '../plan/groups.ts';
+import type { Lot } from '../plan/schema.ts';
+import { flowerOutlook, runPlants } from '../plants/index.ts';
+import type { FlowerOutlook, PlantDays } from '../plants/index.ts';
+import type { PlantClimate, SeasonSetting, Stay } from '../season/index.ts';
+import type { LotSeason } from '../season/result.ts';
+import type { Subject } from './flower-subject.ts';
+
+const named = {
+  meanLeaf: 'leafMean',
+  leastLeaf: 'leafLeast',
+  mostLeaf: 'leafMost',
+  meanNightLeaf: 'leafNight',
+  photoperiod: 'photoperiod',
+} as const;
+
+/** The days that a lot lives through that stands through `stays`. */
+export function daysThrough(setting: SeasonSetting, lot: Lot, stays: readonly Stay[]): PlantDays {
+  const count = setting.outdoor.mean.length;
+  const days = Object.fromEntries(
+    [...Object.keys(named), 'dailyLight'].map((name) => [name, new Float64Array(count)]),
+  ) as unknown as PlantDays;
+  for (const { placeId, from, to } of stays) {
+    const climate = setting.climates.get(placeId) as PlantClimate;
+    for (const [name, theirs] of Object.entries(named)) {
+      days[name as keyof typeof named].set(climate.daily[theirs].subarray(from, to + 1), from);
+    }
+    days.dailyLight.set(climate.lightAt(lot.spot).subarray(from, to + 1), from);
+  }
+  return days;
+}
+
+/** Flowering alone of a lot that is to be looked through in hundreds of keepings; what is kept of them is judged in full. */
+export function screenFlowers(
+  { lot, group, numbers }: Pick<Subject, 'lot' | 'group' | 'numbers'>,
+  days: PlantDays,
+): FlowerOutlook {
+  return flowerOutlook(group, numbers, days, runPlants(numbers, days, { watering: lot.watering }));
+}
+
+/** Days of a season on which a lot takes harm [d]. */
+export interface HarmDays {
+  /** Cold damage, burning heat, and chill from the day on which its dose is reached: harms that kill. */
+  readonly grave: number;
+  /** These and scorch, wet cold and decline. */
+  readonly all: number;
+}
+
+/** Days of harm of a lot that was judged. */
+export function harmDaysOf(lot: LotSeason, numbers: GroupNumbers): HarmDays {
+  let [grave, all, chill] = [0, 0, 0];
+  for (let day = 0; day < lot.state.length; day += 1) {
+    chill += lot.chillDose[day];
+    const chilled = numbers.chillDose !== null && lot.chillDose[day] > 0 && chill >= numbers.chillDose;
+    const kills = chilled || lot.frostDose[day] > 0 || lot.heatDose[day] > 0;
+    const marks = [lot.scorchDose, lot.wetColdDose, lot.declineDose].some((dose) => dose[day] > 0);
+    if (kills) grave += 1;
+    if (kills || marks) all += 1;
+  }
+  return { grave, all };
+}
+
+/**
+ * Days on which a place is beyond what a group bears however hardened or used to light it is, summed up to each day:
+ * no lot takes less harm there. A stay from `from` to `to` has `sums[to + 1] - sums[from]` of them [d].
+ */
+export function unbearableDays(
+  climate: PlantClimate,
+  lot: Lot,
+  numbers: GroupNumbers,
+): { readonly grave: Int32Array; readonly all: Int32Array } {
+  const { leafLeast, leafMost } = climate.daily;
+  const light = climate.lightAt(lot.spot);
+  const cold = Math.min(numbers.damageColdDry, numbers.damageColdWet);
+  const [grave, all] = [new Int32Array(light.length + 1), new Int32Array(light.length + 1)];
+  for (let day = 0; day < light.length; day += 1) {
+    const kills = leafLeast[day] < cold || leafMost[day] > numbers.damageHot;
+    grave[day + 1] = grave[day] + (kills ? 1 : 0);
+    all[day + 1] = all[day] + (kills || light[day] > numbers.lightMost ? 1 : 0);
+  }
+  return { grave, all };
+}

@@ -68,3 +68,19 @@ it('the calendar is read by plant, filtered, and says so where nothing is left',
   await page.getByRole('button', { name: 'Show everything' }).click();
   await page.getByRole('img', { name: /^Haworthias: / }).waitFor();
 });
+
+it('two lots are asked to flower together, and the answer says how or why not', async () => {
+  const { page } = session;
+  await session.sheet();
+  await session.view('Calendar');
+  await page.getByRole('button', { name: 'Flower together' }).click();
+  const panel = page.getByRole('region', { name: 'Flower together' });
+  await panel.getByLabel('Flowers of').selectOption({ label: 'Spare echeverias' });
+  await panel.getByLabel('together with those of').selectOption({ label: 'Two lemons in tubs' });
+  await panel.getByRole('button', { name: 'Bring them together' }).click();
+  await panel.getByText('As it stands.').waitFor({ timeout: 60_000 });
+  const answer = panel.getByText('No way was found.').or(panel.getByRole('button', { name: /^Try it/ }));
+  await answer.first().waitFor();
+  expect(await panel.getByRole('alert').count()).toBe(0);
+  expect(await session.accessibility()).toEqual([]);
+});

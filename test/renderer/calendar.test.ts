@@ -176,7 +176,7 @@ describe('of the demonstration plan', () => {
       document.body.innerHTML = '';
     });
     const nowMs = Date.UTC(2026, 10, 25, 12);
-    function open(host: object = {}) {
+    function open(host: object = {}, more: object = {}) {
       const shown: { view: string; cursorDay: number; lotId: string | null } = {
         view: 'calendar',
         cursorDay: 0,
@@ -194,6 +194,7 @@ describe('of the demonstration plan', () => {
           shown.view = view;
           shown.lotId = selection.lotId ?? null;
         },
+        ...more,
       }) as unknown as Bench;
       app = mount(CalendarOnBench, { target: document.body, props: { bench, nowMs } });
       flushSync();
@@ -239,6 +240,39 @@ describe('of the demonstration plan', () => {
       expect(drawings).toHaveLength(lots.size);
       const words = drawings.map((drawing) => drawing.getAttribute('aria-label')?.split('; ').length ?? 0);
       expect(words.reduce((sum, count) => sum + count, 0)).toBe(tasks.length);
+    });
+
+    it('two lots are brought into flower together: told why, and tried on the sheet', async () => {
+      const keeping = (lotId: string, placeId: string) => {
+        return { lotId, placeId, moves: [], window: { from: 240, to: 260 }, harmDays: 0 };
+      };
+      const found: FlowerWay = {
+        one: { ...keeping('echeverias', 'tunnel'), moves: [{ on: '02-13', to: 'bright-tent' }] },
+        other: keeping('spare-echeverias', 'dim-tent'),
+        warmth: null,
+        overlap: 21,
+        changes: 2,
+        words: 'Keep Echeverias in the tunnel; leave Spare echeverias: below 7.5 °C for long.',
+      };
+      const now = { one: null, other: { from: 100, to: 130 }, words: '12 of the 42 days of cool rest.' };
+      const flowerTogether = vi
+        .fn(async (): Promise<FlowerMeeting> => ({ now, ways: [found], whyNot: null }))
+        .mockResolvedValueOnce({ now, ways: [], whyNot: 'The bench is full.' });
+      const tryPlan = vi.fn((_words: string, _plan: Plan) => undefined);
+      const shown = open({}, { engine: { flowerTogether }, tryPlan });
+      button('Flower together').click();
+      flushSync();
+      button('Bring them together').click();
+      await vi.waitFor(() => expect(document.body.textContent).toContain('The bench is full.'));
+      button('Bring them together').click();
+      await vi.waitFor(() => expect(document.body.textContent).toContain('21 days in flower together'));
+      expect(document.body.textContent).toContain('Leave Spare echeverias');
+      button(/^Try it on the sheet/).click();
+      expect(tryPlan.mock.calls[0][1].lots.find((lot) => lot.id === 'echeverias')).toMatchObject({
+        place: 'tunnel',
+        moves: [{ on: '02-13', to: 'bright-tent' }],
+      });
+      expect(shown).toMatchObject({ view: 'sheet', lotId: 'echeverias' });
     });
 
     it('is taken along for the year that was chosen, and a refusal is told', async () => {

@@ -25,9 +25,10 @@ const wintersApart = 100_003;
 /**
  * Begins a certainty of the season that the sheet shows.
  *
- * @param options `draws` for each winter, 12 where not given: judging them costs about a tenth of the heat of a
- *   winter, and with them a share that thresholds rather than winters decide is found in fewer winters. `most` winters,
- *   400 where not given: a share of one half that winters alone decide needs 382 for 5 % either way.
+ * @param options `draws` for each winter, 12 where not given, and `most` winters, 400: a share of one half that
+ *   winters alone decide needs 382 for 5 % either way. Measured on the demonstration (five places, twelve lots; two
+ *   shared cores): half a second a winter; 5 % after 187 winters with 6 draws, 167 with 12, 159 with 24, of which 12
+ *   take the least time, 80 s.
  */
 export function beginCertainty(
   plan: Plan,

@@ -6,8 +6,9 @@ import type { RandomStream } from '../weather/index.ts';
  * How far a number of a plant group may lie from what the catalogue says: kelvin, hours, or a share of the number.
  * All deviations here are judgement, no source. They are meant to hold both the doubt about the figure and the
  * difference between the plants of a group: workers who measured the same species give base and optimum temperatures
- * some 1–3 K apart, light needs often a fifth to a third apart, and the catalogue's placeholders are no better than
- * that (from memory). The range between catalogue groups that growers treat alike is of the same size.
+ * some 1–3 K apart and light needs often a fifth to a third apart (from memory). No base temperature of a succulent is
+ * published: for an echeveria practice would put it at 5 °C, while growth as good at 10 as at 20 °C (Erwin et al.,
+ * constant-temperature trial) needs 0–3 °C.
  */
 export type SpreadKind = 'warmth' | 'damage' | 'light' | 'dose' | 'day-length' | 'none';
 

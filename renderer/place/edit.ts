@@ -40,6 +40,17 @@ export function withPlace(plan: Plan, placeId: string, part: Partial<Place>): Pl
   };
 }
 
+/** The plan without a place: the lots whose home it is go with it, and no other is carried there any more. */
+export function withoutPlace(plan: Plan, placeId: string): Plan {
+  return {
+    ...plan,
+    places: plan.places.filter((place) => place.id !== placeId),
+    lots: plan.lots
+      .filter((lot) => lot.place !== placeId)
+      .map((lot) => ({ ...lot, moves: lot.moves.filter((move) => move.to !== placeId) })),
+  };
+}
+
 /** Name of a plant group of the plan; an unknown id is wrong use. */
 export function groupName(plan: Plan, id: string): string {
   const group = planGroup(plan, id);

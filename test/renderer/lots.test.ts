@@ -1,6 +1,7 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import { demonstrationPlan, lotOf, parsePlan, staysOf } from '../../core/index.ts';
 import type { Lot, LotSeason, Plan, SeasonResult } from '../../core/index.ts';
+import { withoutPlace } from '../../renderer/place/edit.ts';
 import { copied, divided, divisible, idle, inSeason, nextMove } from '../../renderer/place/lots/change.ts';
 import { groupOptions } from '../../renderer/place/lots/lot-fields.ts';
 import { spotLight, spotLightWords } from '../../renderer/place/lots/spot-light.ts';
@@ -122,6 +123,14 @@ describe('a lot divided or copied', () => {
     const [, copy] = copied(planWith(lot), lot).lots;
     expect(copy).toEqual({ ...lot, id: 'tubs-2', name: 'Tubs' });
   });
+});
+
+test('a place that is deleted takes its lots and the moves to it along, and the plan stays sound', () => {
+  const plan = withoutPlace(demonstrationPlan, 'lean-to');
+  expect(plan.lots.some((lot) => lot.place === 'lean-to')).toBe(false);
+  const step = plan.lots.find((lot) => lot.id === 'step-agave');
+  expect([step?.place, step?.moves]).toEqual(['outdoors', [{ on: '04-25', to: 'outdoors' }]]);
+  expect(parsePlan(plan).ok).toBe(true);
 });
 
 test('groups to choose from have the user’s own first', () => {

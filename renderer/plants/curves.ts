@@ -60,7 +60,7 @@ export const groupCurves: readonly GroupCurve[] = [
     note: 'Percent of the best, for plants grown at a mean of 18.5 °C; where new growth runs ahead, it is soft',
     along: 'warmth',
     gives: 'share',
-    has: (numbers) => numbers.carbonNight !== null,
+    has: (numbers) => carbonNightResponse(numbers, 0) !== null,
     response: (numbers, night) => carbonNightResponse(numbers, night) ?? 0,
     marks: ({ carbonNight: best }) => (best === null ? [] : [{ at: best, words: 'Most at' }]),
     span: ({ carbonNight: best, carbonCool: cool, carbonWarm: warm }) => [

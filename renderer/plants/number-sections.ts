@@ -189,3 +189,28 @@ export const numberSections: readonly NumberSection[] = [
     ],
   },
 ];
+
+/**
+ * Numbers that are of use together only, with the values they begin at in a group of which none is known (common
+ * practice, no source; chill and nights as in the catalogue's usual groups). Whoever gives one gives all of them.
+ */
+export const companies: readonly (readonly { readonly name: GroupNumberName; readonly first: number }[])[] = [
+  [
+    { name: 'restBelow', first: 10 },
+    { name: 'restWeeks', first: 6 },
+  ],
+  [
+    { name: 'chillBelow', first: 12 },
+    { name: 'chillDose', first: 500 },
+  ],
+  [
+    { name: 'dryFromMonth', first: 11 },
+    { name: 'dryToMonth', first: 2 },
+  ],
+  [
+    { name: 'carbonNight', first: 14 },
+    { name: 'carbonCool', first: 9 },
+    { name: 'carbonWarm', first: 9 },
+    { name: 'carbonShift', first: 0 },
+  ],
+];

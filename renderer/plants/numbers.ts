@@ -2,6 +2,7 @@ import { groupFigure, planEdits, planGroup } from '../../core/index.ts';
 import type { GroupNumberName, GroupNumbers, Plan } from '../../core/index.ts';
 import { fieldText, fieldUnit, formatNumber, formatTemperature } from '../state/units.ts';
 import type { UnitPreferences } from '../state/units.ts';
+import { companies } from './number-sections.ts';
 import type { NumberRow } from './number-sections.ts';
 import { ownGroup, withOwnPart } from './own-groups.ts';
 
@@ -17,14 +18,21 @@ export function rangeOf(row: NumberRow, numbers: GroupNumbers): [number, number]
 
 /**
  * The plan with one number of a group set to the user's own value, or back to the catalogue's where `value` is null.
- * An own group keeps its numbers itself; those of a group of the catalogue are the plan's `groupEdits`.
+ * Numbers of use together only come and go together where the catalogue has none. An own group keeps its numbers itself; those of a group of the catalogue are the plan's `groupEdits`.
  */
 export function withNumber(plan: Plan, groupId: string, name: GroupNumberName, value: number | null): Plan {
   const group = planGroup(plan, groupId);
   if (!group) throw new Error(`expected a plant group of the plan, got ${groupId}`);
   const numbers: Record<string, number> = { ...planEdits(plan, groupId) };
-  if (value === null || value === groupFigure[name](group)?.value) delete numbers[name];
+  const known = groupFigure[name](group);
+  if (value === null || value === known?.value) delete numbers[name];
   else numbers[name] = value;
+  const company = companies.find((each) => each.some((one) => one.name === name)) ?? [];
+  for (const { name: other, first } of company) {
+    if (groupFigure[other](group) !== null) continue;
+    if (value === null && known === null) delete numbers[other];
+    if (value !== null) numbers[other] ??= first;
+  }
   return withNumbers(plan, groupId, numbers);
 }
 

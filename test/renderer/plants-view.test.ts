@@ -65,6 +65,17 @@ describe('one plant', () => {
     await at.press('Back to all of the catalogue’s numbers');
     expect(fake.plan.groupEdits).toEqual({});
   });
+  it('takes a figure that the catalogue does not have, and gives it up again', async () => {
+    const fake = benchWith();
+    const at = await open(fake);
+    await at.press(/^Echeveria/);
+    expect(at.text()).toContain('No figure for this group: chills below and chill that injures.');
+    await at.press('Give them: chills below and chill that injures');
+    await at.type('Chills below', '6');
+    expect(fake.plan.groupEdits).toEqual({ echeveria: { chillBelow: 6, chillDose: 500 } });
+    await at.press('Take it away, Chill that injures');
+    expect(fake.plan.groupEdits).toEqual({});
+  });
   it('says where each lot of the group stands in mid-winter, and when it is carried', async () => {
     const at = await open(benchWith());
     await at.press(/^Agave/);

@@ -8,10 +8,10 @@ import {
   plantGroups,
   planNumbers,
 } from '../../core/index.ts';
-import type { SeasonResult } from '../../core/index.ts';
+import type { GroupNumberName, SeasonResult } from '../../core/index.ts';
 import { groupCurves } from '../../renderer/plants/curves.ts';
 import { midWinterOf } from '../../renderer/plants/midwinter.ts';
-import { habits, manners, numberSections } from '../../renderer/plants/number-sections.ts';
+import { companies, habits, manners, numberSections } from '../../renderer/plants/number-sections.ts';
 import { rangeOf, withNumber } from '../../renderer/plants/numbers.ts';
 
 const rows = numberSections.flatMap((section) => section.rows);
@@ -62,6 +62,36 @@ describe('an edit', () => {
     expect(value).not.toBe(12);
     expect(withNumber(edited, 'echeveria', 'lightGood', null)).toEqual(demonstrationPlan);
     expect(withNumber(edited, 'echeveria', 'lightGood', value)).toEqual(demonstrationPlan);
+  });
+});
+
+describe('a figure that the catalogue does not have', () => {
+  const lacking = (names: readonly GroupNumberName[]) =>
+    plantGroups.find((group) => names.every((name) => groupNumbers(group)[name] === null));
+
+  it.each(companies)('comes with what it is of no use without, and goes with it (%o …)', (...company) => {
+    const names = company.map((one) => one.name);
+    const group = lacking(names);
+    expect(group, names.join()).toBeDefined();
+    for (const { name, first } of company) {
+      const value = first === 0 ? 0.2 : first;
+      const given = withNumber(demonstrationPlan, group!.id, name, value);
+      expect(parsePlan(given)).toMatchObject({ ok: true });
+      for (const other of company)
+        expect(planNumbers(given, group!.id)[other.name]).toBe(other.name === name ? value : other.first);
+      expect(withNumber(given, group!.id, name, null)).toEqual(demonstrationPlan);
+    }
+  });
+  it('keeps what was given before, and leaves figures of the catalogue alone', () => {
+    const group = lacking(['chillBelow', 'chillDose'])!;
+    const once = withNumber(demonstrationPlan, group.id, 'chillDose', 200);
+    expect(planNumbers(withNumber(once, group.id, 'chillBelow', 9), group.id)).toMatchObject({
+      chillBelow: 9,
+      chillDose: 200,
+    });
+    const rests = plantGroups.find((each) => each.rest !== null)!;
+    const edited = withNumber(demonstrationPlan, rests.id, 'restWeeks', 11);
+    expect(edited.groupEdits[rests.id]).toEqual({ restWeeks: 11 });
   });
 });
 

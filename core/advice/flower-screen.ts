@@ -4,6 +4,7 @@ import { flowerOutlook, runPlants } from '../plants/index.ts';
 import type { FlowerOutlook, PlantDays } from '../plants/index.ts';
 import type { PlantClimate, SeasonSetting, Stay } from '../season/index.ts';
 import type { LotSeason } from '../season/result.ts';
+import { chillLoads } from './rank-chill.ts';
 import type { Subject } from './flower-subject.ts';
 
 const named = {
@@ -40,7 +41,7 @@ export function screenFlowers(
 
 /** Days of a season on which a lot takes harm [d]. */
 export interface HarmDays {
-  /** Cold damage, burning heat, and chill from the day on which its dose is reached: harms that kill. */
+  /** Cold damage, burning heat, and chill on days on which it carries its dose: harms that kill. */
   readonly grave: number;
   /** These and scorch, wet cold and decline. */
   readonly all: number;
@@ -48,10 +49,10 @@ export interface HarmDays {
 
 /** Days of harm of a lot that was judged. */
 export function harmDaysOf(lot: LotSeason, numbers: GroupNumbers): HarmDays {
-  let [grave, all, chill] = [0, 0, 0];
+  let [grave, all] = [0, 0];
+  const chill = chillLoads(lot.chillDose);
   for (let day = 0; day < lot.state.length; day += 1) {
-    chill += lot.chillDose[day];
-    const chilled = numbers.chillDose !== null && lot.chillDose[day] > 0 && chill >= numbers.chillDose;
+    const chilled = numbers.chillDose !== null && chill[day] >= numbers.chillDose;
     const kills = chilled || lot.frostDose[day] > 0 || lot.heatDose[day] > 0;
     const marks = [lot.scorchDose, lot.wetColdDose, lot.declineDose].some((dose) => dose[day] > 0);
     if (kills) grave += 1;

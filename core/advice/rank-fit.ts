@@ -2,6 +2,7 @@ import type { GroupNumbers, PlantGroup } from '../plan/groups.ts';
 import type { LotSeason } from '../season/result.ts';
 import { isDryMonth, plantStates, seasonMonth } from '../plants/index.ts';
 import { restingDry, stretching } from '../plants/words.ts';
+import { chillLoads } from './rank-chill.ts';
 import { scoreOf } from './rank-score.ts';
 import type { WinterFacts, WinterWant } from './rank-score.ts';
 import { harmsOf, winterWords } from './rank-words.ts';
@@ -30,7 +31,9 @@ export function winterFacts(lot: LotSeason, numbers: GroupNumbers, { from, to }:
   const daysOf = (doses: Float64Array) => doses.subarray(from, to + 1).filter((dose) => dose > 0).length;
   const harm = {
     frost: sum(lot.frostDose, from, to),
-    chill: sum(lot.chillDose, from, to),
+    chill: chillLoads(lot.chillDose)
+      .subarray(from, to + 1)
+      .reduce((most, load) => Math.max(most, load), 0),
     heat: sum(lot.heatDose, from, to),
     wetCold: daysOf(lot.wetColdDose),
     decline: daysOf(lot.declineDose),

@@ -13,7 +13,7 @@ export interface WinterFacts {
   readonly dryInSeason: number;
   /** Least distance of the leaf from the cold limit of its day [K]. */
   readonly sparedKelvin: number;
-  /** Frost, chill and heat [K h], the others [d]. */
+  /** Frost and heat [K h], the most chill carried at once [K h], the others [d]. */
   readonly harm: Readonly<Record<HarmId, number>>;
 }
 

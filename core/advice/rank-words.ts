@@ -39,7 +39,7 @@ function harmWords(id: HarmId, facts: WinterFacts, want: WinterWant, extremes: W
     case 'frost':
       return `too cold: leaves fall to ${figure(extremes.leastLeaf)} °C, ${figure(Math.max(0, -facts.sparedKelvin))} K below what it bears`;
     case 'chill':
-      return `too cool for too long: ${Math.round(harm.chill)} degree-hours below ${limit(numbers.chillBelow)} °C, where ${limit(numbers.chillDose)} injure it`;
+      return `too cool for too long: up to ${Math.round(harm.chill)} degree-hours below ${limit(numbers.chillBelow)} °C not yet got over, and ${limit(numbers.chillDose)} injure it`;
     case 'heat':
       return `too hot: leaves reach ${figure(extremes.mostLeaf)} °C, and ${limit(numbers.damageHot)} °C is what they bear`;
     case 'wetCold':

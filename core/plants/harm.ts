@@ -47,7 +47,24 @@ const timesHabit = 2.5;
  * and were injured after 2 weeks (University of Florida extension): with 10 days, cold 5 K under the limit injures
  * within the first week, cold 2 K under it only after seven weeks, and 1 K never.
  */
-const chillRecoveryDays = 10;
+export const chillRecoveryDays = 10;
+
+/**
+ * Chill that a plant carries at the end of each day [K h]: the day's own and what it has not got over of the days before.
+ * @param chill degree-hours of each day [K h]; the first day finds a plant without chill
+ */
+export function chillLoads(
+  chill: Float64Array,
+  loads: Float64Array = new Float64Array(chill.length),
+): Float64Array {
+  const kept = 1 - dayWeight(chillRecoveryDays);
+  let load = 0;
+  for (let day = 0; day < chill.length; day += 1) {
+    load = load * kept + (chill[day] as number);
+    loads[day] = load;
+  }
+  return loads;
+}
 
 interface HarmLimits {
   readonly cold: number;
@@ -152,9 +169,7 @@ export function harmDoses(
     decline: past.decline === undefined ? numbers() : Float64Array.from(past.decline),
   };
   const hours = stepMinutes / 60;
-  const kept = 1 - dayWeight(chillRecoveryDays);
   let wetColdRun = 0;
-  let load = 0;
   for (let day = 0; day < count; day += 1) {
     const isWet = typeof wet === 'boolean' ? wet : wet[day] === 1;
     const limits = {
@@ -168,11 +183,13 @@ export function harmDoses(
       hot: group.damageHot,
     };
     const mean = doseDay(harms, day, leafTemperature, day * perDay, (day + 1) * perDay, hours, limits);
-    load = load * kept + (harms.chill[day] as number);
-    harms.chillLoad[day] = load;
-    harms.chilled[day] = group.chillDose !== null && load >= group.chillDose ? 1 : 0;
     wetColdRun = isWet && mean < group.wetColdBelow ? wetColdRun + 1 : 0;
     harms.wetCold[day] = wetColdRun > wetColdBorne ? 1 : 0;
+  }
+  chillLoads(harms.chill, harms.chillLoad);
+  for (let day = 0; day < count; day += 1) {
+    const injures = group.chillDose !== null && (harms.chillLoad[day] as number) >= group.chillDose;
+    harms.chilled[day] = injures ? 1 : 0;
   }
   if (dailyLight !== null) scorchDays(group, dailyLight, harms.scorch);
   return harms;

@@ -337,6 +337,32 @@ describe.each(everywhere)('the calendar of %s', (_name, make) => {
   });
 });
 
+describe('flowers of next summer', () => {
+  it('have the same dates a year later', () => {
+    const { season } = demonstration();
+    const lot = season.lots.find(({ lotId }) => lotId === 'lemons') as LotSeason;
+    const flowersIn = (from: number, to: number) =>
+      calendarOf({
+        ...season,
+        lots: [{ ...lot, flowering: { ...lot.flowering, window: { from, to } } }],
+      }).find(({ kind }) => kind === 'flowers');
+    expect(flowersIn(364, 380)).toMatchObject({
+      from: 364,
+      to: 380,
+      on: '07-31',
+      until: '08-16',
+      nextSeason: false,
+    });
+    expect(flowersIn(365, 380)).toMatchObject({
+      from: 0,
+      to: 15,
+      on: '08-01',
+      until: '08-16',
+      nextSeason: true,
+    });
+  });
+});
+
 describe('the calendar and the weather', () => {
   const colderSeason = () => {
     const at = judged('colder', demonstrationPlan, colder(weatherOf(demonstrationPlan), 3));

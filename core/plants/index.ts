@@ -5,7 +5,7 @@ export type { FlowerCue, FlowerOutlook } from './flowering.ts';
 export { flowerCue, flowerOutlook, flowersTogether } from './flowering.ts';
 export { coldLimitAt, coldLimits, hardeningTarget } from './hardening.ts';
 export type { HarmDays, HarmPast, HarmSummary } from './harm.ts';
-export { harmDoses, harmTotals, summariseHarm } from './harm.ts';
+export { chillLoads, harmDoses, harmTotals, summariseHarm } from './harm.ts';
 export type { Injury, InjuryDegree } from './injury.ts';
 export {
   chillInjury,

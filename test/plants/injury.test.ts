@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   chillInjury,
+  chillLoads,
   declineShare,
   frostInjury,
   harmDoses,
@@ -49,6 +50,11 @@ describe('chill', () => {
     // It is got over once warm: no longer injuring, and after some weeks as good as forgotten.
     expect(chilled[50]).toBe(0);
     expect(chillInjury(numbersOf('adenium'), chillLoad[74] as number).degree).toBe('none');
+  });
+  it('is carried over from day to day less what is got over, a tenth of it a day (recovery of ten days)', () => {
+    const loads = chillLoads(Float64Array.of(0, 100, 0, 50));
+    const kept = Math.exp(-0.1);
+    expect(Array.from(loads)).toEqual([0, 100, 100 * kept, 100 * kept * kept + 50]);
   });
   it('a kelvin under the limit never injures, and four cold days of 2–8 °C do at least warn', () => {
     expect(chillOf(repeat(11, 200)).chilled.includes(1)).toBe(false);

@@ -151,6 +151,20 @@ describe('laws of the states', () => {
   });
 });
 
+it('every change names a crossing that its figures bear out', () => {
+  fc.assert(
+    fc.property(groupIds, seasons, waterings, (id, days, watering) => {
+      for (const { crossing, because } of runPlants(numbersOf(id), days, { watering }).transitions) {
+        const { value, threshold, way } = crossing;
+        if (way === 'fell below') expect(value, because).toBeLessThan(threshold);
+        else if (way === 'rose above') expect(value, because).toBeGreaterThan(threshold);
+        else expect(value, because).toBeCloseTo(threshold, 6);
+      }
+    }),
+    { numRuns: 600, seed: 7 },
+  );
+});
+
 describe('laws in every group', () => {
   for (const { id } of plantGroups) {
     it(`${id}: warmth, cold, light and freezing days through the laws above`, () => {

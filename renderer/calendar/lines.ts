@@ -118,7 +118,13 @@ export function seasonYears(nowMs: number, timeZone: string, startDate: string):
   return [running, running + 1];
 }
 
-/** The plants a line is for. */
+/** Most names that a line gives; all of them stand below it when it is opened. */
+const mostNames = 6;
+
+/** The plants a line is for: `Agaves and Aeoniums`, or the first few `and 12 more`. */
 export function namesOf(line: TaskLine, plan: Plan): string {
-  return listed(line.tasks.map(({ lotId }) => plan.lots.find((lot) => lot.id === lotId)?.name ?? 'Plants'));
+  const names = line.tasks.map(({ lotId }) => plan.lots.find((lot) => lot.id === lotId)?.name ?? 'Plants');
+  if (names.length <= mostNames) return listed(names);
+  const told = names.slice(0, mostNames - 1);
+  return listed([...told, `${names.length - told.length} more`]);
 }

@@ -55,6 +55,9 @@ describe('the calendar by date', () => {
       [70, 90, 1],
     ]);
     expect(namesOf(lines[1], demonstrationPlan)).toBe('Agaves and Aeoniums');
+    const many = linesOf(demonstrationPlan.lots.slice(0, 8).map(({ id }) => task({ lotId: id })));
+    expect(namesOf(many[0], demonstrationPlan)).toMatch(/^Pelargoniums from cuttings, .* and 3 more$/);
+    expect(namesOf(many[0], demonstrationPlan).split(', ')).toHaveLength(5);
   });
 
   it('runs by months from the season’s start, empty ones left out', () => {

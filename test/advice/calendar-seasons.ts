@@ -1,5 +1,5 @@
 import { calendarOf, demonstrationPlan, parsePlan, runSeason, weatherFromPlan } from '../../core/index.ts';
-import type { CalendarTask, Plan, SeasonResult, WeatherYear } from '../../core/index.ts';
+import type { CalendarTask, LotSeason, Plan, SeasonResult, TaskKind, WeatherYear } from '../../core/index.ts';
 
 export interface Judged {
   readonly name: string;
@@ -131,3 +131,14 @@ export const everywhere: readonly (readonly [string, () => Judged])[] = [
     (climate) => [climate.name, once(climate.name, () => judged(climate.name, planAt(climate)))] as const,
   ),
 ];
+
+/** A day of the season taken as a ring of 365 days. */
+export const ring = (day: number) => ((day % 365) + 365) % 365;
+
+export const lotOf = ({ season }: Judged, task: CalendarTask): LotSeason => {
+  const lot = season.lots.find(({ lotId }) => lotId === task.lotId);
+  if (lot === undefined) throw new Error(`expected a lot of the season, got ${task.lotId}`);
+  return lot;
+};
+export const ofKind = (at: Judged, ...kinds: TaskKind[]) =>
+  at.tasks.filter(({ kind }) => kinds.includes(kind));

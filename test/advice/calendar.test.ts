@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
   calendarOf,
-  demonstrationPlan,
   judgeLot,
   outdoors,
   planNumbers,
@@ -9,22 +8,14 @@ import {
   temperatureResponse,
 } from '../../core/index.ts';
 import type { CalendarTask, LotSeason, SeasonResult, TaskKind } from '../../core/index.ts';
-import { colder, demonstration, everywhere, judged, weatherOf } from './calendar-seasons.ts';
-import type { Judged } from './calendar-seasons.ts';
+import { everywhere, lotOf, ofKind, ring, weatherOf } from './calendar-seasons.ts';
 
 const days = 365;
-const ring = (day: number) => ((day % days) + days) % days;
 /** Days from `from` on, going around the ring. */
 const daysFrom = (from: number, count: number) => Array.from({ length: count }, (_, k) => ring(from + k));
 const resting = new Set([2, 3, 4, 5]);
-const [growing, cold, heat] = [0, 2, 3];
+const [growing, cold] = [0, 2];
 
-const lotOf = ({ season }: Judged, task: CalendarTask): LotSeason => {
-  const lot = season.lots.find(({ lotId }) => lotId === task.lotId);
-  if (lot === undefined) throw new Error(`expected a lot of the season, got ${task.lotId}`);
-  return lot;
-};
-const ofKind = (at: Judged, ...kinds: TaskKind[]) => at.tasks.filter(({ kind }) => kinds.includes(kind));
 const standsOn = (lot: LotSeason, day: number) =>
   lot.stays.find(({ from, to }) => ring(day) >= from && ring(day) <= to)?.placeId;
 const meanAhead = (values: Float64Array, day: number) =>
@@ -334,85 +325,5 @@ describe.each(everywhere)('the calendar of %s', (_name, make) => {
   it('is the same for the same season', () => {
     const { season, tasks } = make();
     expect(calendarOf(season)).toEqual(tasks);
-  });
-});
-
-describe('flowers of next summer', () => {
-  it('have the same dates a year later', () => {
-    const { season } = demonstration();
-    const lot = season.lots.find(({ lotId }) => lotId === 'lemons') as LotSeason;
-    const flowersIn = (from: number, to: number) =>
-      calendarOf({
-        ...season,
-        lots: [{ ...lot, flowering: { ...lot.flowering, window: { from, to } } }],
-      }).find(({ kind }) => kind === 'flowers');
-    expect(flowersIn(364, 380)).toMatchObject({
-      from: 364,
-      to: 380,
-      on: '07-31',
-      until: '08-16',
-      nextSeason: false,
-    });
-    expect(flowersIn(365, 380)).toMatchObject({
-      from: 0,
-      to: 15,
-      on: '08-01',
-      until: '08-16',
-      nextSeason: true,
-    });
-  });
-});
-
-describe('the calendar and the weather', () => {
-  const colderSeason = () => {
-    const at = judged('colder', demonstrationPlan, colder(weatherOf(demonstrationPlan), 3));
-    return at;
-  };
-
-  it('moves rest from cold and the last safe night earlier, and the first safe night later, when every hour is 3 K colder', () => {
-    const usual = demonstration();
-    const cool = colderSeason();
-    /** Days since the season began of a lot's first rest from cold in the winter half-year. */
-    const restOf = (at: Judged, lotId: string) =>
-      ofKind(at, 'rest-begins').find(
-        (task) => task.lotId === lotId && lotOf(at, task).state[task.from] === cold,
-      )?.from;
-    const compared = usual.season.lots.filter(({ lotId }) => restOf(usual, lotId) !== undefined);
-    expect(compared.length).toBeGreaterThanOrEqual(5);
-    for (const { lotId } of compared)
-      expect(restOf(cool, lotId), lotId).toBeLessThan(restOf(usual, lotId) ?? 0);
-    const night = (at: Judged, kind: TaskKind) =>
-      ofKind(at, kind).find(({ lotId }) => lotId === 'step-agave')?.from;
-    expect(night(cool, 'last-safe-night')).toBeLessThan(night(usual, 'last-safe-night') ?? 0);
-    expect(night(cool, 'first-safe-night')).toBeGreaterThan(night(usual, 'first-safe-night') ?? days);
-  });
-
-  it('has a number of tasks that a grower can go through', () => {
-    const { season, tasks } = demonstration();
-    expect(tasks.length).toBeGreaterThan(season.lots.length);
-    // 87 for twelve lots; seventeen for the one with most.
-    expect(tasks.length).toBeLessThanOrEqual(100);
-    for (const { lotId } of season.lots)
-      expect(tasks.filter((task) => task.lotId === lotId).length, lotId).toBeLessThanOrEqual(18);
-  });
-
-  it('gives plants that rest in summer their water back in autumn', () => {
-    const at = demonstration();
-    const own = at.tasks.filter(({ lotId }) => lotId === 'conophytums');
-    expect(own.find(({ kind }) => kind === 'stop-water')?.on).toBe('05-01');
-    expect(own.find(({ kind }) => kind === 'water-again')?.on).toBe('08-01');
-    const hot = at.season.lots.filter(({ state }) => state.includes(heat));
-    expect(hot.length).toBeGreaterThan(0);
-    for (const lot of hot) {
-      const ends = ofKind(at, 'rest-ends').filter(({ lotId }) => lotId === lot.lotId);
-      const after = ends.filter(({ from }) => lot.state[ring(from - 1)] === heat);
-      for (const { from } of after) {
-        const water = ofKind(at, 'water-again').filter(({ lotId }) => lotId === lot.lotId);
-        expect(
-          water.some((task) => ring(task.from - from) < 60),
-          lot.lotId,
-        ).toBe(true);
-      }
-    }
   });
 });

@@ -18,6 +18,6 @@ export interface CurvePoint {
 export interface CurveMark {
   readonly at: number;
   readonly words: string;
-  /** The threshold that matters on the day. */
+  /** A threshold that was crossed. */
   readonly strong: boolean;
 }

@@ -2,12 +2,12 @@ import {
   carbonNightResponse,
   lightNeeded,
   lightResponse,
-  plantStates,
   temperatureResponse,
   thresholdsOf,
 } from '../../core/index.ts';
 import type { GroupNumbers, LotSeason } from '../../core/index.ts';
 import type { CurveMark, CurvePoint, DrawnCurve } from '../shared/curve.ts';
+import { whyRun } from './why.ts';
 
 /** One of the pair of curves of a why panel. */
 export interface WhyCurve {
@@ -17,9 +17,27 @@ export interface WhyCurve {
   readonly marks: readonly CurveMark[];
 }
 
-const [restingCold, restingHeat] = ['resting-cold', 'resting-heat'].map((id) =>
-  plantStates.findIndex((state) => state.id === id),
-);
+/**
+ * The thresholds with those that the run began and ended at in full ink: one of the group's own where it is that, else
+ * one more. Crossings of other quantities leave the marks as they are.
+ */
+function marked(
+  marks: readonly Omit<CurveMark, 'strong'>[],
+  lot: LotSeason,
+  day: number,
+  unit: string,
+): CurveMark[] {
+  const { began, ended } = whyRun(lot, day);
+  const crossed = [
+    { words: 'it began at', crossing: began?.crossing },
+    { words: 'it ended at', crossing: ended?.crossing },
+  ].flatMap(({ words, crossing }) => (crossing?.unit === unit ? [{ words, at: crossing.threshold }] : []));
+  const like = (at: number) => (other: { readonly at: number }) => Math.abs(other.at - at) < 0.02;
+  return [
+    ...marks.map((mark) => ({ ...mark, strong: crossed.some(like(mark.at)) })),
+    ...crossed.filter(({ at }) => !marks.some(like(at))).map((mark) => ({ ...mark, strong: true })),
+  ];
+}
 
 /**
  * Development over the 24-h mean, carbon gain over night temperature, and where the day and the remembered mean stand.
@@ -35,7 +53,6 @@ export function warmthCurve(numbers: GroupNumbers, lot: LotSeason, day: number):
   const development = (celsius: number) => temperatureResponse(numbers, celsius);
   const carbon = (celsius: number) => carbonNightResponse(numbers, celsius, remembered);
   const carbonNow = carbon(night);
-  const state = lot.state[day];
   return {
     domain: [
       Math.floor(Math.min(numbers.baseTemperature - 3, mean - 1, remembered - 1, night - 1)),
@@ -54,17 +71,18 @@ export function warmthCurve(numbers: GroupNumbers, lot: LotSeason, day: number):
         : [{ id: 'night' as const, at: night, value: carbonNow, words: 'by night' }]),
       { id: 'day', at: mean, value: development(mean), words: 'mean of the day' },
     ],
-    marks: [
-      {
-        at: at.coldBegins,
-        words: 'rests below',
-        strong: state !== restingCold && remembered < at.coolSlowEnds,
-      },
-      { at: at.coldEnds, words: 'wakes above', strong: state === restingCold },
-      { at: numbers.optimumLow, words: 'best from', strong: false },
-      { at: numbers.optimumHigh, words: 'best up to', strong: false },
-      { at: numbers.slowAbove, words: 'slows above', strong: state === restingHeat },
-    ],
+    marks: marked(
+      [
+        { at: at.coldBegins, words: 'rests below' },
+        { at: at.coldEnds, words: 'wakes above' },
+        { at: numbers.optimumLow, words: 'best from' },
+        { at: numbers.optimumHigh, words: 'best up to' },
+        { at: numbers.slowAbove, words: 'slows above' },
+      ],
+      lot,
+      day,
+      '°C',
+    ),
   };
 }
 
@@ -80,10 +98,15 @@ export function lightCurve(numbers: GroupNumbers, lot: LotSeason, day: number): 
       { id: 'remembered', at: remembered, value: response(remembered), words: 'as remembered' },
       { id: 'day', at: light, value: response(light), words: 'of the day' },
     ],
-    marks: [
-      { at: numbers.lightHold, words: 'holds with', strong: false },
-      { at: compact, words: 'compact at its warmth with', strong: remembered < compact * 1.1 },
-      { at: numbers.lightGood, words: 'grows well from', strong: remembered >= compact * 1.1 },
-    ],
+    marks: marked(
+      [
+        { at: numbers.lightHold, words: 'holds with' },
+        { at: compact, words: 'compact at its warmth with' },
+        { at: numbers.lightGood, words: 'grows well from' },
+      ],
+      lot,
+      day,
+      'mol/m²',
+    ),
   };
 }

@@ -89,6 +89,30 @@ describe('the curves of a day', () => {
     }
   });
 
+  it('mark in full the thresholds at which the run began and ended, and no others', () => {
+    const strong = (curve: ReturnType<typeof warmthCurve>) =>
+      curve.marks.filter((mark) => mark.strong).map((mark) => mark.at);
+    const near = (a: number) => (b: number) => Math.abs(a - b) < 0.02;
+    let checked = 0;
+    for (const lot of season.lots) {
+      const its = planNumbers(leanToPlan, lot.groupId);
+      for (let day = 0; day < 365; day += 7) {
+        const { began, ended } = whyRun(lot, day);
+        for (const [unit, curve] of [
+          ['°C', warmthCurve(its, lot, day)],
+          ['mol/m²', lightCurve(its, lot, day)],
+        ] as const) {
+          const ends = [began, ended].filter((each) => each?.crossing.unit === unit);
+          const crossed = ends.map((each) => each!.crossing.threshold);
+          for (const at of strong(curve)) expect(crossed.some(near(at))).toBe(true);
+          for (const at of crossed) expect(strong(curve).some(near(at))).toBe(true);
+          checked += crossed.length;
+        }
+      }
+    }
+    expect(checked).toBeGreaterThan(100);
+  });
+
   it('are met with a group that has a carbon curve and one that has none', () => {
     const curves = season.lots.map(
       (lot) => warmthCurve(planNumbers(leanToPlan, lot.groupId), lot, midWinter).curves.length,

@@ -1,10 +1,9 @@
 import type { GroupNumbers } from '../plan/groups.ts';
 import type { Lot } from '../plan/schema.ts';
-import { flowerOutlook, runPlants } from '../plants/index.ts';
+import { chillLoads, flowerOutlook, runPlants } from '../plants/index.ts';
 import type { FlowerOutlook, PlantDays } from '../plants/index.ts';
 import type { PlantClimate, SeasonSetting, Stay } from '../season/index.ts';
 import type { LotSeason } from '../season/result.ts';
-import { chillLoads } from './rank-chill.ts';
 import type { Subject } from './flower-subject.ts';
 
 const named = {

@@ -1,8 +1,7 @@
 import type { GroupNumbers, PlantGroup } from '../plan/groups.ts';
 import type { LotSeason } from '../season/result.ts';
-import { isDryMonth, plantStates, seasonMonth } from '../plants/index.ts';
+import { chillLoads, isDryMonth, plantStates, seasonMonth } from '../plants/index.ts';
 import { restingDry, stretching } from '../plants/words.ts';
-import { chillLoads } from './rank-chill.ts';
 import { scoreOf } from './rank-score.ts';
 import type { WinterFacts, WinterWant } from './rank-score.ts';
 import { harmsOf, winterWords } from './rank-words.ts';

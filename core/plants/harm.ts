@@ -47,7 +47,7 @@ const timesHabit = 2.5;
  * and were injured after 2 weeks (University of Florida extension): with 10 days, cold 5 K under the limit injures
  * within the first week, cold 2 K under it only after seven weeks, and 1 K never.
  */
-export const chillRecoveryDays = 10;
+const chillRecoveryDays = 10;
 
 /**
  * Chill that a plant carries at the end of each day [K h]: the day's own and what it has not got over of the days before.

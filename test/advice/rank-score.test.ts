@@ -1,8 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { planGroups, demonstrationPlan as plan, planNumbers } from '../../core/index.ts';
 import type { PlantGroup } from '../../core/index.ts';
-import { harmDoses } from '../../core/plants/index.ts';
-import { chillLoads } from '../../core/advice/rank-chill.ts';
 import { winterWant } from '../../core/advice/rank-fit.ts';
 import { comfort, gravities, scoreOf } from '../../core/advice/rank-score.ts';
 import type { HarmId, WinterFacts } from '../../core/advice/rank-score.ts';
@@ -136,19 +134,5 @@ describe('the words of a winter', () => {
       harmsOf(facts([182, 0, 0, 0, 0, 0, 0], { harm: { ...none, ...harm } }), wantOf('adenium'));
     expect(list({ frost: 0.5, scorch: 6, chill: 99 })).toEqual([]);
     expect(list({ frost: 1, scorch: 7, chill: 100 })).toEqual(['frost', 'chill', 'scorch']);
-  });
-});
-
-describe('chill carried', () => {
-  it('adds up and is got over as the harms of the plants have it', () => {
-    const numbers = planNumbers(plan, 'adenium');
-    const leaf = Float64Array.from({ length: 90 * 24 }, (_, hour) =>
-      hour < 40 * 24 ? 10 : hour < 60 * 24 ? 20 : 8,
-    );
-    const harms = harmDoses(numbers, leaf, 60, false);
-    const loads = chillLoads(harms.chill);
-    expect([...loads]).toEqual([...harms.chillLoad]);
-    expect(loads.findIndex((load) => load >= (numbers.chillDose ?? NaN))).toBe(harms.chilled.indexOf(1));
-    expect(loads[59]).toBeLessThan(loads[39] / 5);
   });
 });

@@ -8,17 +8,17 @@ export interface FlowerKeeping {
   readonly moves: readonly Move[];
   /** Days between which its flowers may be expected; may lie beyond the season's last day. */
   readonly window: { readonly from: number; readonly to: number };
-  /** Days of harm this keeping adds to what the plan has, 0 or less where it adds none. */
+  /** Days of harm this keeping adds to what the plan has, 0 or less where it adds none; at most a week, never of frost, heat or chill. */
   readonly harmDays: number;
 }
 
-/** A way to bring two windows together, or the nearest that was found. */
+/** A way to bring two windows together. */
 export interface FlowerWay {
   readonly one: FlowerKeeping;
   readonly other: FlowerKeeping;
   /** A place kept warmer or cooler for it: its id, and kelvin added to its set points; null where nothing is heated otherwise. */
   readonly warmth: { readonly placeId: string; readonly kelvin: number; readonly cost: number } | null;
-  /** Days both flower; negative: days that lie between the two windows. */
+  /** Days both flower. */
   readonly overlap: number;
   /** Moves and set points that are changed against the plan. */
   readonly changes: number;

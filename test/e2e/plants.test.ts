@@ -84,6 +84,7 @@ it('a group of one’s own, where it should winter, what can live in a place, an
   }
   await page.getByRole('checkbox', { name: 'Spare echeverias' }).check();
   await page.getByText(/Spare echeverias in Old tent under the stairs: growing in mid-winter/).waitFor();
+  await page.getByRole('button', { name: /^Give them ?: chills below/ }).click();
   await look('own group');
 
   // The verdict on the tent moves with its numbers; one more is put there, one moved and moved back.

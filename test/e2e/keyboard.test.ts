@@ -9,7 +9,7 @@ it('the number keys open the nine views, the arrows move over the sheet, and ? n
   for (const [index, { name, heading }] of [...views.entries()].reverse()) {
     await page.keyboard.press(String(index + 1));
     await page.getByRole('heading', { level: 1, name: heading, exact: true }).waitFor();
-    expect(await page.locator('nav [aria-current="page"]').innerText()).toBe(name);
+    expect(await page.locator('nav[aria-label="Views"] [aria-current="page"]').innerText()).toBe(name);
   }
   const week = page.getByRole('region', { name: 'The week at the cursor' });
   const dates = await week.locator('strong').first().innerText();

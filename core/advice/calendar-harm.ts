@@ -37,15 +37,10 @@ const rules: readonly HarmRule[] = [
   },
   {
     words: () => 'Chilled for long enough to suffer: keep it warmer, and drier, from well before this.',
-    first: (lot, { chillDose }) => {
-      if (chillDose === null) return null;
-      let sum = 0;
-      const day = lot.chillDose.findIndex((dose) => (sum += dose) >= chillDose);
-      return day === -1 ? null : day;
-    },
+    first: (lot) => firstOver(lot.chilled),
     crossing: (lot, day, { chillBelow, chillDose }) => ({
-      series: `chill below ${chillBelow} °C since the season began`,
-      value: lot.chillDose.slice(0, day + 1).reduce((sum, dose) => sum + dose, 0),
+      series: `chill below ${chillBelow} °C that it has not got over`,
+      value: lot.chillLoad[day],
       threshold: chillDose ?? 0,
       unit: 'K h',
       way: 'reached',

@@ -112,15 +112,15 @@ function growLot(
   winter: number,
   options: RunOptions,
 ): void {
-  const { lot, numbers, tally } = kind;
+  const { lot, tally } = kind;
   const shift = shown.year.startDay - setting.year.startDay;
   const draws = Array.from({ length: options.draws }, (_, draw) => drawOf(kind, winter, draw, options));
-  const drawn = draws.map((each) => sampleOf(judgeLot(setting, lot, each), each, shift));
+  const drawn = draws.map((each) => sampleOf(judgeLot(setting, lot, each), shift));
   const inShown = (tally.inShown < drawsInShown ? draws : []).map((each) =>
-    sampleOf(judgeLot(shown, lot, each), each),
+    sampleOf(judgeLot(shown, lot, each)),
   );
-  const { weeks } = sampleOf(judgeLot(shown, lot), numbers);
-  addWinter(tally, weeks, { nominal: sampleOf(judgeLot(setting, lot), numbers, shift), drawn, inShown });
+  const { weeks } = sampleOf(judgeLot(shown, lot));
+  addWinter(tally, weeks, { nominal: sampleOf(judgeLot(setting, lot), shift), drawn, inShown });
 }
 
 function reading(

@@ -1,4 +1,3 @@
-import type { GroupNumbers } from '../plan/groups.ts';
 import type { LotSeason } from '../season/index.ts';
 import { plantStates } from '../plants/index.ts';
 import { weeksOfSeason } from './certainty-tally.ts';
@@ -37,20 +36,26 @@ function turned(days: Uint8Array, by: number): Uint8Array {
 }
 
 /**
- * What is kept of a judged lot. A harm is done where its dose is above nothing; chill where it reaches the dose that
+ * What is kept of a judged lot. A harm is done where its dose is above nothing; chill where what it carries
  * injures the group.
  * @param shift days from the first of this season to that of the shown one: between the tropics the season's first
  *   day follows the weather
  */
-export function sampleOf({ state: days, harm }: LotSeason, numbers: GroupNumbers, shift = 0): LotSample {
+export function sampleOf({ state: days, harm }: LotSeason, shift = 0): LotSample {
   const state = turned(days, shift);
   const weeks = statesByWeek(state);
   if (weeks.length !== weeksOfSeason)
     throw new RangeError(`expected a season of ${weeksOfSeason} weeks, got ${weeks.length}`);
-  const chilled = numbers.chillDose !== null && harm.chill >= numbers.chillDose;
   return {
     weeks,
     restFrom: restFrom(state),
-    harms: [harm.frost > 0, chilled, harm.heat > 0, harm.scorch > 0, harm.wetCold > 0, harm.decline > 0],
+    harms: [
+      harm.frost > 0,
+      harm.chilled > 0,
+      harm.heat > 0,
+      harm.scorch > 0,
+      harm.wetCold > 0,
+      harm.decline > 0,
+    ],
   };
 }

@@ -1,9 +1,9 @@
 import { judgeLot, seasonSetting } from '../season/index.ts';
 import type { SeasonSetting } from '../season/index.ts';
-import type { Hunt, WarmthRun } from './flower-hunt.ts';
+import type { Hunt, WarmthRun } from './flower-run.ts';
 import type { Keeping } from './flower-keepings.ts';
 import type { FlowerKeeping, FlowerWay } from './flower-result.ts';
-import type { HarmDays } from './flower-screen.ts';
+import type { HarmDays } from './flower-harm.ts';
 import { overlapOf } from './flower-search.ts';
 import type { Option, Verdict } from './flower-search.ts';
 import { harmAdded, harmMore } from './flower-subject.ts';

@@ -6,8 +6,8 @@ import type { SeasonSetting } from '../season/index.ts';
 import type { LotSeason } from '../season/result.ts';
 import { keepingsOf } from './flower-keepings.ts';
 import type { Keeping } from './flower-keepings.ts';
-import { harmDaysOf, unbearableDays } from './flower-screen.ts';
-import type { HarmDays } from './flower-screen.ts';
+import { harmDaysOf, unbearableDays } from './flower-harm.ts';
+import type { HarmDays } from './flower-harm.ts';
 
 /** One of two lots with all that the search needs of it. */
 export interface Subject {
@@ -30,7 +30,7 @@ export function subjectOf(setting: SeasonSetting, lotId: string): Subject {
   const numbers = planNumbers(plan, lot.group);
   const now = judgeLot(setting, lot);
   const keepings = keepingsOf(plan, lot, year.startDay);
-  return { lot, group, numbers, now, harmNow: harmDaysOf(now, numbers), keepings };
+  return { lot, group, numbers, now, harmNow: harmDaysOf(now), keepings };
 }
 
 const less = (after: HarmDays, before: HarmDays): HarmDays => ({
@@ -39,8 +39,8 @@ const less = (after: HarmDays, before: HarmDays): HarmDays => ({
 });
 
 /** Days of harm that a lot, judged, has more than the plan has it take [d]; 0 or less where none. */
-export function harmMore({ numbers, harmNow }: Subject, judged: LotSeason): HarmDays {
-  return less(harmDaysOf(judged, numbers), harmNow);
+export function harmMore({ harmNow }: Subject, judged: LotSeason): HarmDays {
+  return less(harmDaysOf(judged), harmNow);
 }
 
 /** Days of harm that a keeping adds, judged in a setting [d]. */
@@ -77,7 +77,6 @@ export function harmsOthers(
   return plan.lots.some((lot) => {
     const there = staysOf(lot, year.startDay).some((stay) => stay.placeId === placeId);
     if (!there || subjects.some((subject) => subject.lot.id === lot.id)) return false;
-    const numbers = planNumbers(plan, lot.group);
-    return harmDaysOf(judgeLot(after, lot), numbers).all > harmDaysOf(judgeLot(before, lot), numbers).all;
+    return harmDaysOf(judgeLot(after, lot)).all > harmDaysOf(judgeLot(before, lot)).all;
   });
 }

@@ -4,7 +4,7 @@ import type { FlowerCue, FlowerOutlook } from '../plants/index.ts';
 import { monthOfSeasonDay } from '../season/index.ts';
 import { daysBeforeMonth } from '../season/calendar.ts';
 import type { FlowerKeeping, FlowerWay } from './flower-result.ts';
-import type { Hunt } from './flower-hunt.ts';
+import type { Hunt } from './flower-run.ts';
 import type { FlowerWindow } from './flower-search.ts';
 import type { Subject } from './flower-subject.ts';
 

@@ -1,6 +1,6 @@
 import type { GroupNumbers, PlantGroup } from '../plan/groups.ts';
 import type { LotSeason } from '../season/result.ts';
-import { chillLoads, isDryMonth, plantStates, seasonMonth } from '../plants/index.ts';
+import { isDryMonth, plantStates, seasonMonth } from '../plants/index.ts';
 import { restingDry, stretching } from '../plants/words.ts';
 import { scoreOf } from './rank-score.ts';
 import type { WinterFacts, WinterWant } from './rank-score.ts';
@@ -30,9 +30,7 @@ export function winterFacts(lot: LotSeason, numbers: GroupNumbers, { from, to }:
   const daysOf = (doses: Float64Array) => doses.subarray(from, to + 1).filter((dose) => dose > 0).length;
   const harm = {
     frost: sum(lot.frostDose, from, to),
-    chill: chillLoads(lot.chillDose)
-      .subarray(from, to + 1)
-      .reduce((most, load) => Math.max(most, load), 0),
+    chill: lot.chillLoad.subarray(from, to + 1).reduce((most, load) => Math.max(most, load), 0),
     heat: sum(lot.heatDose, from, to),
     wetCold: daysOf(lot.wetColdDose),
     decline: daysOf(lot.declineDose),

@@ -1,6 +1,5 @@
 import type { GroupNumbers } from '../plan/groups.ts';
 import { dayWeight } from './memory.ts';
-import type { PlantResult } from './state.ts';
 
 /**
  * Days over which a plant feels the warmth it hardens to, and its time constants of hardening and of losing it again
@@ -47,7 +46,10 @@ export function coldLimitAt(group: GroupNumbers, hardening: number, wet: boolean
 }
 
 /** Leaf temperature at which cold damage begins on each day [°C], by hardening and moisture. */
-export function coldLimits(group: GroupNumbers, result: PlantResult): Float64Array {
+export function coldLimits(
+  group: GroupNumbers,
+  result: { readonly hardening: Float64Array; readonly wet: Uint8Array },
+): Float64Array {
   const limits = new Float64Array(result.wet.length);
   for (let day = 0; day < limits.length; day += 1) {
     limits[day] = coldLimitAt(group, result.hardening[day] as number, result.wet[day] === 1);

@@ -57,13 +57,14 @@ function rememberedTemperatureIndex(state: number, reading: Reading, group: Grou
 /**
  * Share of the whole lack of growth that the limiting factor has, 0–1. Growth is the product of the indices of
  * temperature, light and water (after Nobel 1984), so their logarithms add up: each factor's lack is −ln of its index, by
- * what the plant remembers. 0 where nothing holds it, or only day length keeps it from flower.
+ * what the plant remembers. Dry mix counts where it holds the plant: one that rests from cold or heat is kept dry because
+ * it rests. 0 where nothing holds it, or only day length keeps it from flower.
  */
 export function limitShareOf(limit: number, state: number, reading: Reading, group: GroupNumbers): number {
   if (limit === code.limitedByNothing || limit === code.limitedByDayLength) return 0;
   const temperature = lackOf(rememberedTemperatureIndex(state, reading, group));
   const light = lackOf(lightResponse(group, reading.light));
-  const water = lackOf(reading.moisture);
+  const water = limit === code.limitedByDry ? lackOf(reading.moisture) : 0;
   const whole = temperature + light + water;
   const own = limit === code.limitedByDark ? light : limit === code.limitedByDry ? water : temperature;
   return whole > 0 ? own / whole : 0;

@@ -1,7 +1,6 @@
 export type * from './result.ts';
 export {
   coldestNightOf,
-  createSeasonCache,
   lightOf,
   outdoorDaily,
   runSeason,
@@ -9,7 +8,8 @@ export {
   siteYear,
   wetnessOf,
 } from './season.ts';
-export type { SeasonCache } from './season.ts';
+export { createSeasonCache } from './cache.ts';
+export type { SeasonCache } from './cache.ts';
 export { prepareSiteYear, seasonStepMinutes } from './site-year.ts';
 export type { SiteYear } from './site-year.ts';
 export { isoDate, monthOfSeasonDay, seasonSpan, within } from './calendar.ts';

@@ -133,6 +133,10 @@ export interface HarmTotals {
   readonly decline: number;
   /** Hours below the cold damage limit of the group [h]. */
   readonly frostHours: number;
+  /** Deepest frost [K], most chill carried at once [K h] and days on which it injured [d]. */
+  readonly frostDepth: number;
+  readonly chillLoad: number;
+  readonly chilled: number;
 }
 
 /** What a lot lived through, a day an entry: leaf and pot temperatures [°C], light [mol m⁻² d⁻¹], day length [h]. */
@@ -164,6 +168,8 @@ export interface LotSeason {
   readonly waterIndex: Float64Array;
   /** Carbon gain by night temperature, 0–1; where development runs ahead of it, growth is soft. */
   readonly carbonIndex: Float64Array;
+  /** By how much development runs ahead of carbon gain, 0–1. */
+  readonly softness: Float64Array;
   /** Remembered mean temperature [°C] and daily light [mol m⁻² d⁻¹] that the state is read from. */
   readonly rememberedLeaf: Float64Array;
   readonly rememberedLight: Float64Array;
@@ -190,11 +196,18 @@ export interface LotSeason {
   /** Daily harm doses. */
   readonly frostDose: Float64Array;
   readonly chillDose: Float64Array;
+  /** Chill it still carries [K h], and 1 on days on which that load injures it [d]. */
+  readonly chillLoad: Float64Array;
+  readonly chilled: Float64Array;
+  /** How far the coldest leaf was below the cold limit [K]. */
+  readonly frostDepth: Float64Array;
   readonly heatDose: Float64Array;
   readonly scorchDose: Float64Array;
   readonly wetColdDose: Float64Array;
   /** Days on which heat has lasted so long that the plant declines [d]. */
   readonly declineDose: Float64Array;
+  /** Share of the way from the first decline to death by lasting heat, 0–1; 1 is dead, for good. */
+  readonly declineShare: Float64Array;
   readonly harm: HarmTotals;
   readonly transitions: readonly Transition[];
   /** 1 on days on which the mix is wet, so that the wet limit of cold counts. */

@@ -16,34 +16,8 @@ import { judgeLot, openClimate, placeClimate } from './setting.ts';
 import type { SeasonSetting } from './setting.ts';
 import { shareOfSeason } from './stays.ts';
 import type { LotSeason, OutdoorDaily, PlaceSeason, SeasonResult } from './result.ts';
-import { boundedMap } from './bounded-map.ts';
-import type { BoundedMap } from './bounded-map.ts';
-
-/**
- * Intermediate results kept between runs: what depends on site and weather once a site, light once a shape and
- * covering, heat once a place, plants once a lot. Only what a change touches is run again.
- */
-export interface SeasonCache {
-  readonly weatherIds: WeakMap<WeatherYear, number>;
-  readonly years: BoundedMap<SiteYear>;
-  readonly lights: BoundedMap<PlaceLight>;
-  readonly places: BoundedMap<PlaceYear>;
-  readonly climates: BoundedMap<PlantClimate>;
-  readonly lots: BoundedMap<LotSeason>;
-  nextWeather: number;
-}
-
-export function createSeasonCache(): SeasonCache {
-  return {
-    weatherIds: new WeakMap(),
-    years: boundedMap(2),
-    lights: boundedMap(24),
-    places: boundedMap(60),
-    climates: boundedMap(64),
-    lots: boundedMap(400),
-    nextWeather: 1,
-  };
-}
+import { createSeasonCache } from './cache.ts';
+import type { SeasonCache } from './cache.ts';
 
 /**
  * Runs a plan through a year of weather: light, heat, plants and cost of every place, day by day from the

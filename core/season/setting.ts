@@ -11,7 +11,7 @@ import type { PlantClimate } from './plant-climate.ts';
 import { outdoorClimate } from './outdoors.ts';
 import type { PlaceYear } from './place-season.ts';
 import type { OutdoorDaily, LotSeason } from './result.ts';
-import type { SeasonCache } from './season.ts';
+import type { SeasonCache } from './cache.ts';
 import type { SiteYear } from './site-year.ts';
 import { runLot } from './lot-season.ts';
 import { staysOf } from './stays.ts';

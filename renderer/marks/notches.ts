@@ -13,10 +13,11 @@ export const harmNames: Record<HarmKind, string> = {
   decline: 'lasting heat',
 };
 
+/** Daily doses of a harm; chill counts only on days on which what it carries injures. */
 export function doseOf(lot: LotSeason, kind: HarmKind): Float64Array {
   const doses = {
     frost: lot.frostDose,
-    chill: lot.chillDose,
+    chill: lot.chilled.map((injured, day) => (injured > 0 ? lot.chillLoad[day] : 0)),
     heat: lot.heatDose,
     scorch: lot.scorchDose,
     wetCold: lot.wetColdDose,

@@ -304,11 +304,14 @@ describe.each(everywhere)('the calendar of %s', (_name, make) => {
   it('names the first day of each harm that is done, and none that is not', () => {
     const at = make();
     for (const lot of at.season.lots) {
-      const { chillDose } = planNumbers(at.season.plan, lot.groupId);
       const first = (doses: Float64Array) => doses.findIndex((dose) => dose > 0.05);
-      const chilled = (_: number, day: number) =>
-        chillDose !== null &&
-        lot.chillDose.slice(0, day + 1).reduce((sum, dose) => sum + dose, 0) >= chillDose;
+      // What it carries at the end of a day: the day's own chill and what is left of the days before (ten days' constant).
+      const { chillDose } = planNumbers(at.season.plan, lot.groupId);
+      let load = 0;
+      const chilled = (dose: number) => {
+        load = load * Math.exp(-1 / 10) + dose;
+        return chillDose !== null && load >= chillDose;
+      };
       const wanted = [
         first(lot.frostDose),
         first(lot.heatDose),

@@ -14,7 +14,8 @@ import type { Lot, LotSeason, Plan, WeatherYear } from '../../core/index.ts';
 import { roomFor } from '../../core/advice/flower-bench.ts';
 import { keepingsOf, monthDayOf } from '../../core/advice/flower-keepings.ts';
 import type { Keeping } from '../../core/advice/flower-keepings.ts';
-import { daysThrough, harmDaysOf, screenFlowers } from '../../core/advice/flower-screen.ts';
+import { harmDaysOf } from '../../core/advice/flower-harm.ts';
+import { daysThrough, screenFlowers } from '../../core/advice/flower-screen.ts';
 import { leastHarmAdded, subjectOf } from '../../core/advice/flower-subject.ts';
 import { meetBestFirst, meritOf, overlapOf } from '../../core/advice/flower-search.ts';
 import type { Option } from '../../core/advice/flower-search.ts';
@@ -51,11 +52,11 @@ interface Judged {
 function allOf(lotId: string): Judged[] {
   const lot = small.lots.find(({ id }) => id === lotId) as Lot;
   const numbers = planNumbers(small, lot.group);
-  const before = harmDaysOf(judgeLot(setting, lot), numbers);
+  const before = harmDaysOf(judgeLot(setting, lot));
   return keepingsOf(small, lot, startDay).flatMap(({ placeId, moves, changes }) => {
     const moved = { ...lot, place: placeId, moves: [...moves] };
     const judged = judgeLot(setting, moved, numbers);
-    const harm = harmDaysOf(judged, numbers);
+    const harm = harmDaysOf(judged);
     const { window } = judged.flowering;
     const borne = harm.grave <= before.grave && harm.all <= before.all;
     return window === null || !borne ? [] : [{ lot: moved, changes, window }];
@@ -91,7 +92,7 @@ describe('the search', () => {
         const screened = screenFlowers(subject, daysThrough(setting, subject.lot, keeping.stays));
         expect(screened).toEqual(judged.flowering);
         if (screened.window !== null) met += 1;
-        const harm = harmDaysOf(judged, subject.numbers);
+        const harm = harmDaysOf(judged);
         expect(least(keeping).grave).toBeLessThanOrEqual(harm.grave - subject.harmNow.grave);
         expect(least(keeping).all).toBeLessThanOrEqual(harm.all - subject.harmNow.all);
       }

@@ -121,9 +121,10 @@ describe('the words of a place', () => {
 describe('the notches of harm', () => {
   it('have a form each, and a dose each from a series of their own', () => {
     expect(new Set(harmKinds.map((kind) => notch(kind, 10, 17))).size).toBe(harmKinds.length);
-    const names = ['frostDose', 'chillDose', 'heatDose', 'scorchDose', 'wetColdDose', 'declineDose'];
+    const names = ['frostDose', 'chillLoad', 'heatDose', 'scorchDose', 'wetColdDose', 'declineDose'];
     const lot = Object.fromEntries(names.map((name, index) => [name, new Float64Array([index])]));
-    expect(harmKinds.map((kind) => doseOf(lot as unknown as LotSeason, kind)[0])).toEqual([0, 1, 2, 3, 4, 5]);
+    const chilled = { ...lot, chilled: new Float64Array([1]) } as unknown as LotSeason;
+    expect(harmKinds.map((kind) => doseOf(chilled, kind)[0])).toEqual([0, 1, 2, 3, 4, 5]);
   });
 });
 
@@ -132,7 +133,8 @@ describe('a cell of the table', () => {
   const doses = { frostDose: none, heatDose: none, scorchDose: none, wetColdDose: none, declineDose: none };
   const lot = {
     ...doses,
-    chillDose: new Float64Array(365).fill(2, 7, 14),
+    chillLoad: new Float64Array(365).fill(2, 7, 14),
+    chilled: new Float64Array(365).fill(1, 7, 14),
     state: new Uint8Array(365).fill(2),
     stays: [
       { placeId: 'a', from: 0, to: 99 },

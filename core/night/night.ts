@@ -24,6 +24,7 @@ import {
   shiftedNight,
 } from './place-night.ts';
 import type { NightSetting, NightTrace } from './place-night.ts';
+import { outdoorNight } from './outdoor-night.ts';
 import type { LeadIn } from './lead-in.ts';
 import type { NightInput, NightLot, NightResult, PlaceNight } from './result.ts';
 import { clockWords, nightWords, verdictOf, worstMargin } from './verdict.ts';
@@ -35,7 +36,7 @@ const nightStepMinutes = 5;
 const unlimited = 1e6;
 
 /**
- * Tonight in every place, from dusk to mid-morning by 5 min, worst first: the season's own network with its
+ * Tonight in every place and outdoors, from dusk to mid-morning by 5 min, worst place first: the season's own network with its
  * masses brought to dusk through the days before, then the forecast night.
  * @param weather the plan's year; may be left out where the climate is typed normals
  */
@@ -67,6 +68,7 @@ export function runNight(
     skyTemperature: night.skyTemperature,
     input,
     places,
+    outdoors: outdoorNight(plan, night, input, season, day),
   };
 }
 

@@ -79,7 +79,7 @@ function nightRun(place: Place, night: SiteYear, light: PlaceLight, wetness: num
 }
 
 /** The same night with the outdoor air and the sky warmer or colder by `shift` [K]. */
-function shifted(night: SiteYear, shift: number): SiteYear {
+export function shifted(night: SiteYear, shift: number): SiteYear {
   if (shift === 0) return night;
   return {
     ...night,

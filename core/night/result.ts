@@ -85,6 +85,21 @@ export interface PlaceNight {
   readonly words: string;
 }
 
+/** Tonight in the open air: no heater, nothing but the sky over the plants that stand there. */
+export interface OutdoorNight {
+  /** Every `stepMinutes` from `startMs`: the leaf of a plant in the open [°C], and where the night is colder or warmer by the band. */
+  readonly leaf: Float64Array;
+  readonly leafColdForecast: Float64Array;
+  readonly leafWarmForecast: Float64Array;
+  readonly least: number;
+  readonly leastMs: number;
+  readonly lots: readonly NightLot[];
+  /** Smallest margin over the lots [K]. */
+  readonly margin: number;
+  readonly verdict: 'safe' | 'close' | 'harm';
+  readonly words: string;
+}
+
 export interface NightResult {
   readonly startMs: number;
   readonly stepMinutes: number;
@@ -94,4 +109,6 @@ export interface NightResult {
   readonly input: NightInput;
   /** Worst first. */
   readonly places: readonly PlaceNight[];
+  /** Null where nothing stands outdoors on the night's date. */
+  readonly outdoors: OutdoorNight | null;
 }

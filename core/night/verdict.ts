@@ -49,3 +49,27 @@ export function nightWords(verdict: Verdict, facts: NightFacts): string {
   }
   return facts.heated ? `Safe: the heater holds, ${kelvin} K to spare.` : `Safe: ${kelvin} K to spare.`;
 }
+
+/** What the sentence on the open air is made of. */
+export interface OutdoorFacts {
+  readonly margin: number;
+  readonly band: number;
+  readonly leastAt: string;
+  readonly lotName: string;
+  /** Lots past their limit besides the one named, in a night as bad as the verdict says. */
+  readonly others: number;
+  /** True where one plant is spoken of, not several. */
+  readonly single: boolean;
+}
+
+/** One sentence for what stands outdoors; it can be carried in, and that is said. */
+export function outdoorWords(verdict: Verdict, facts: OutdoorFacts): string {
+  const kelvin = Math.abs(facts.margin).toFixed(1);
+  if (verdict === 'safe') return `Safe: ${kelvin} K to spare.`;
+  const more = facts.others === 1 ? ' (and another lot)' : ` (and ${facts.others} other lots)`;
+  const who = facts.lotName + (facts.others === 0 ? '' : more);
+  const [bears, its, them] = facts.single ? ['it bears', 'its', 'it'] : ['they bear', 'their', 'them'];
+  return verdict === 'harm'
+    ? `${who}: ${kelvin} K below what ${bears} about ${facts.leastAt}; bring ${them} in before dark.`
+    : `${who}: ${kelvin} K above ${its} limit about ${facts.leastAt}, and past it if the night is ${facts.band} K colder; bring ${them} in to be sure.`;
+}

@@ -85,6 +85,16 @@ describe('verbs', () => {
     expect(night.places).toHaveLength(JSON.parse(demo).places.length);
   });
 
+  it('tonight looks at what stands outdoors on the date, and at nothing there on a day when all is in', () => {
+    const on = (date: string) =>
+      result(['tonight', 'plan.json', '--dusk', '6', '--low', '-3', '--date', date]).outdoors;
+    expect(on('2026-01-15')).toBeNull();
+    const { lots, leaf, words } = on('2026-05-02');
+    expect(lots.map(({ lotId }: { lotId: string }) => lotId)).toEqual(['step-agave']);
+    expect(leaf.length).toBeGreaterThan(100);
+    expect(words).toMatch(/^Agave from the steps: .* bring it in before dark\.$/);
+  });
+
   it('lamps compares the lamps of the lit places over one of them', () => {
     const { placeId, options } = result(['lamps', 'plan.json']);
     const lit = JSON.parse(demo).places.filter((place: { lamps: unknown[] }) => place.lamps.length > 0);

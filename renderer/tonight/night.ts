@@ -1,6 +1,8 @@
-import type { CheapAct, NightInput, NightResult, Plan, PlaceNight } from '../../core/index.ts';
+import type { CheapAct, NightInput, NightLot, NightResult, Plan, PlaceNight } from '../../core/index.ts';
 import { formatHours, formatTemperatureChange } from '../state/units.ts';
 import type { UnitPreferences } from '../state/units.ts';
+import { standsTonight } from './traces.ts';
+import type { NightTraces } from './traces.ts';
 
 /** The three plain choices for the sky, with the oktas each stands for and the oktas that read as it. */
 export const cloudChoices = [
@@ -70,42 +72,51 @@ export function worthwhile(acts: readonly CheapAct[]): CheapAct[] {
   return acts.filter((act) => act.kelvin >= 0.1).sort((a, b) => b.kelvin - a.kelvin);
 }
 
-/** The lowest and highest temperature [°C] a place's chart has to show; at least 8 K apart, far-off limits left out. */
-export function nightExtent(night: NightResult, place: PlaceNight): [number, number] {
-  const series = [
-    night.outdoor,
-    place.air,
-    place.leaf,
-    place.airUnheated,
-    place.airColdForecast,
-    place.airWarmForecast,
-  ];
+/** The lowest and highest temperature [°C] a chart has to show; at least 8 K apart, far-off limits left out. */
+export function nightExtent(night: NightResult, traces: NightTraces): [number, number] {
+  const { air, leaf, unheated, colder, milder } = traces;
+  const series = [night.outdoor, air, leaf, unheated, colder, milder].filter((values) => values !== null);
   const least = Math.min(...series.map((values) => values.reduce((a, b) => Math.min(a, b), Infinity)));
   const most = Math.max(...series.map((values) => values.reduce((a, b) => Math.max(a, b), -Infinity)));
-  const limits = place.lots.map((lot) => lot.limit).filter((limit) => limit > least - 4);
+  const limits = traces.lots.map((lot) => lot.limit).filter((limit) => limit > least - 4);
   const bottom = Math.min(least, ...limits);
   return [bottom, Math.max(most, bottom + 8, ...limits)];
 }
 
+/** What the summary calls the open air, apart from its places. */
+const openAir = 'what stands outdoors';
+
 /** The whole night in one sentence, before the places. */
 export function nightSummary(night: NightResult, plan: Plan): string {
+  const nameOf = (place: PlaceNight | null) =>
+    place === null ? openAir : (plan.places.find((one) => one.id === place.placeId)?.name ?? 'a place');
   const named = (verdict: PlaceNight['verdict']) =>
-    night.places
-      .filter((place) => place.verdict === verdict)
-      .map((place) => plan.places.find((one) => one.id === place.placeId)?.name ?? 'a place');
+    standsTonight(night)
+      .filter((place) => (place ?? night.outdoors)?.verdict === verdict)
+      .map(nameOf);
   const [harm, close, safe] = [named('harm'), named('close'), named('safe')];
-  if (harm.length + close.length === 0) return 'Every place is safe tonight.';
+  if (harm.length + close.length === 0) return allSafe(night);
   const parts: string[] = [];
   if (harm.length > 0) parts.push(`In danger tonight: ${harm.join(', ')}.`);
   if (close.length > 0) parts.push(`Close: ${close.join(', ')}.`);
-  if (safe.length > 0) parts.push(safe.length === 1 ? `${safe[0]} is safe.` : 'The others are safe.');
+  if (safe.length > 0)
+    parts.push(safe.length === 1 ? `${capital(safe[0])} is safe.` : 'The others are safe.');
   return parts.join(' ');
 }
 
+const capital = (words: string) => words[0].toLocaleUpperCase() + words.slice(1);
+
+function allSafe({ places, outdoors }: NightResult): string {
+  if (outdoors === null) return 'Every place is safe tonight.';
+  return places.length === 0
+    ? 'What stands outdoors is safe tonight.'
+    : 'Every place is safe tonight, and so is what stands outdoors.';
+}
+
 /** Limits that share a temperature (to 0.1 K) become one line with the names of all lots that have it. */
-export function limitLines(place: PlaceNight, plan: Plan): { limit: number; names: string }[] {
+export function limitLines(lots: readonly NightLot[], plan: Plan): { limit: number; names: string }[] {
   const byLimit = new Map<number, string[]>();
-  for (const lot of place.lots) {
+  for (const lot of lots) {
     const limit = Math.round(lot.limit * 10) / 10;
     const name = plan.lots.find((one) => one.id === lot.lotId)?.name ?? 'plants';
     byLimit.set(limit, [...(byLimit.get(limit) ?? []), name]);

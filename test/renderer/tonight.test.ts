@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { demonstrationPlan } from '../../core/index.ts';
-import type { CheapAct, FuelNight, NightResult, PlaceNight } from '../../core/index.ts';
+import type { CheapAct, FuelNight, NightResult, OutdoorNight, PlaceNight } from '../../core/index.ts';
 import {
   carbonDioxideCaution,
   carbonDioxideLimit,
@@ -8,6 +8,7 @@ import {
   heightWords,
 } from '../../renderer/tonight/air.ts';
 import { fuelAmount, fuelNightWords, fuelSeasonWords } from '../../renderer/tonight/fuel.ts';
+import { openTraces, placeTraces, standsTonight } from '../../renderer/tonight/traces.ts';
 import {
   clockAt,
   cloudChoices,
@@ -61,7 +62,22 @@ function place(change: Partial<PlaceNight> = {}): PlaceNight {
   };
 }
 
-function night(places: PlaceNight[]): NightResult {
+function open(change: Partial<OutdoorNight> = {}): OutdoorNight {
+  return {
+    leaf: flat(-5),
+    leafColdForecast: flat(-7),
+    leafWarmForecast: flat(-3),
+    least: -5,
+    leastMs: 0,
+    lots: [{ lotId: 'step-agave', groupId: 'agave', limit: -4, leastLeaf: -5, margin: -1 }],
+    margin: -1,
+    verdict: 'harm',
+    words: 'Agave from the steps: 1.0 K below what it bears about 05:40; bring it in before dark.',
+    ...change,
+  };
+}
+
+function night(places: PlaceNight[], outdoors: OutdoorNight | null = null): NightResult {
   const input = firstNight(demonstrationPlan, '2026-01-12');
   return {
     startMs: Date.UTC(2026, 0, 12, 16),
@@ -71,6 +87,7 @@ function night(places: PlaceNight[]): NightResult {
     skyTemperature: flat(-20),
     input,
     places,
+    outdoors,
   };
 }
 
@@ -123,6 +140,22 @@ describe('the words', () => {
     );
     expect(nightSummary(night([place()]), demonstrationPlan)).toBe('Every place is safe tonight.');
   });
+  it('name what stands outdoors among the places, and alone where no place is', () => {
+    const safe = place();
+    const close = place({ verdict: 'close', margin: 0.4 });
+    const said = (places: PlaceNight[], outdoors: OutdoorNight) =>
+      nightSummary(night(places, outdoors), demonstrationPlan);
+    expect(said([safe], open())).toBe(
+      'In danger tonight: what stands outdoors. Tunnel in the orchard is safe.',
+    );
+    expect(said([close], open({ verdict: 'safe', margin: 3 }))).toBe(
+      'Close: Tunnel in the orchard. What stands outdoors is safe.',
+    );
+    expect(said([safe], open({ verdict: 'safe', margin: 3 }))).toBe(
+      'Every place is safe tonight, and so is what stands outdoors.',
+    );
+    expect(said([], open({ verdict: 'safe', margin: 3 }))).toBe('What stands outdoors is safe tonight.');
+  });
   it('warn of fumes for a flame and of mains for an electric heater', () => {
     expect(heaterCautions(['paraffin'])[0]).toContain('carbon monoxide');
     expect(heaterCautions(['fan'])[0]).toContain('residual-current');
@@ -159,7 +192,23 @@ describe('the chart', () => {
       { lotId: 'agaves', groupId: 'agave', limit: -3.5, leastLeaf: 1, margin: 4.5 },
       { lotId: 'houseleeks', groupId: 'sempervivum', limit: -25, leastLeaf: 1, margin: 26 },
     ];
-    expect(nightExtent(night([]), place({ lots }))).toEqual([-3.5, 4.5]);
+    expect(nightExtent(night([]), placeTraces(place({ lots })))).toEqual([-3.5, 4.5]);
+  });
+  it('reaches over leaf and band outdoors, where there is no inside', () => {
+    expect(nightExtent(night([], open()), openTraces(open()))).toEqual([-7, 1]);
+  });
+  it('the open air stands among the places where its margin puts it', () => {
+    const places = [
+      place({ placeId: 'a', margin: -2 }),
+      place({ placeId: 'b', margin: 3 }),
+      place({ placeId: 'c' }),
+    ];
+    const order = (margin: number) =>
+      standsTonight(night(places, open({ margin }))).map((each) => each?.placeId ?? 'open');
+    expect(order(-3)).toEqual(['open', 'a', 'b', 'c']);
+    expect(order(1)).toEqual(['a', 'open', 'b', 'c']);
+    expect(order(9)).toEqual(['a', 'b', 'open', 'c']);
+    expect(standsTonight(night(places))).toEqual(places);
   });
   it('draws one line for lots that share a limit', () => {
     const lot = (lotId: string, limit: number) => ({
@@ -170,7 +219,7 @@ describe('the chart', () => {
       margin: 1,
     });
     const lines = limitLines(
-      place({ lots: [lot('echeverias', -1), lot('spare-echeverias', -1.02), lot('lemons', 1)] }),
+      [lot('echeverias', -1), lot('spare-echeverias', -1.02), lot('lemons', 1)],
       demonstrationPlan,
     );
     expect(lines).toEqual([

@@ -16,6 +16,16 @@ const firstOver = (doses: Float64Array) => {
   return day === -1 ? null : day;
 };
 
+/**
+ * Heat over a season that just burns a leaf [K h] (judgement, no source), and days of too much light that bleach one [d]
+ * (about a week: Nobel & Hartsock 1983, prickly pear); less of either is not worth a date.
+ */
+const burningDose = 1;
+const bleachingDays = 7;
+
+const sumOf = (doses: Float64Array) => doses.reduce((sum, dose) => sum + dose, 0);
+const daysOf = (doses: Float64Array) => doses.filter((dose) => dose > trifle).length;
+
 /** Days of wet cold or of heat counted back from a day on which the harm is done. */
 function daysBack(from: number, holds: (day: number) => boolean): number {
   let day = from;
@@ -48,7 +58,7 @@ const rules: readonly HarmRule[] = [
   },
   {
     words: () => 'The leaves burn in heat: shade it and open up by midday.',
-    first: (lot) => firstOver(lot.heatDose),
+    first: ({ heatDose }) => (sumOf(heatDose) >= burningDose ? firstOver(heatDose) : null),
     crossing: (lot, day, { damageHot }) => ({
       series: 'highest leaf temperature of the day',
       value: lot.lived.leafMost[day],
@@ -62,7 +72,7 @@ const rules: readonly HarmRule[] = [
       lot.lived.dailyLight[day] > lightMost
         ? 'More light than it bears: shade it on bright days.'
         : 'More light than it is used to: shade it for a week or two while it gets used to it.',
-    first: (lot) => firstOver(lot.scorchDose),
+    first: ({ scorchDose }) => (daysOf(scorchDose) >= bleachingDays ? firstOver(scorchDose) : null),
     crossing: (lot, day) => ({
       series: 'light of the day',
       value: lot.lived.dailyLight[day],

@@ -51,7 +51,11 @@ export function outdoorTasks(subject: LotInSeason): Draft[] {
     const limit = crossing.threshold - (kind === 'bring-in' ? 0 : safeMargin);
     const against =
       kind === 'bring-in' ? '' : ` (${safeMargin} K over where cold would hurt it, ${written(limit)})`;
-    const because = crossingWords(crossing).replace(/: (\S+ °C)\.$/, `${against}: $1.`);
+    const before =
+      crossing.way === 'rose above'
+        ? `, after ${written(leafLeast[ringDay(day - 1, count)])} the night before`
+        : '';
+    const because = crossingWords(crossing).replace(/: (\S+ °C)\.$/, `${against}: $1${before}.`);
     return { kind, from: ringDay(day, count), to: null, words, because, crossing };
   };
   const tasks = [

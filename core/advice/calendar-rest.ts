@@ -1,4 +1,5 @@
-import { plantStates } from '../plants/index.ts';
+import { plantStates, restsMoist, thresholdsOf } from '../plants/index.ts';
+import { planGroup } from '../plan/plan-groups.ts';
 import type { LotInSeason, Draft } from './calendar-lot.ts';
 import { transitionOn, turned } from './calendar-lot.ts';
 import type { RingSpan } from './calendar-ring.ts';
@@ -24,7 +25,6 @@ export const restsOf = ({ lot }: LotInSeason): RingSpan[] =>
   ringSpans(lot.state.length, awakeAtLeast - 1, restAtLeast, (day) => isRest(lot.state[day]));
 
 const beginnings: Readonly<Record<number, string>> = {
-  [cold]: 'Rest from cold begins. Let it dry, give it air, and leave it be.',
   [heat]: 'Rest from heat begins. Shade and air; no feed.',
   [dim]: 'It stands still for want of light. Keep it nearly dry, and cool rather than warm.',
   [dry]: 'Its dry rest begins. Leave it without water.',
@@ -36,10 +36,19 @@ const endings: Readonly<Record<number, string>> = {
   [dry]: 'Its dry rest ends.',
 };
 
-const beginning = (state: number, watered: boolean) =>
-  state === cold && watered
-    ? 'Rest from cold begins. No feed; give it air, and water with a light hand.'
-    : beginnings[state];
+/** Mean at which a rest from cold is called rest from cold; above it the plant is only too cool to grow [°C] (judgement, no source). */
+const coldAtMost = 12;
+
+function beginning(state: number, moist: boolean, { numbers }: LotInSeason): string {
+  if (state !== cold) return beginnings[state];
+  const tooCool = thresholdsOf(numbers).coldBegins > coldAtMost;
+  const begins = tooCool ? 'Too cool to grow from now on: it rests.' : 'Rest from cold begins.';
+  const care = moist
+    ? 'No feed; give it air, and water with a light hand.'
+    : 'Let it dry, give it air, and leave it be.';
+  return `${begins} ${care}`;
+}
+
 const ending = (state: number, next: number) =>
   next === stretching
     ? 'It stirs before there is light enough. Keep it cool and nearly dry, or give it more light.'
@@ -47,12 +56,15 @@ const ending = (state: number, next: number) =>
 
 /** When each rest begins and ends, on the days on which the state changes. */
 export function restTasks(subject: LotInSeason): Draft[] {
-  const { lot, planned } = subject;
+  const { season, lot, planned } = subject;
   const count = lot.state.length;
+  const group = planGroup(season.plan, lot.groupId);
+  const moist =
+    planned.watering === 'watered' || (planned.watering !== 'dry' && group !== null && restsMoist(group));
   return restsOf(subject).flatMap(({ from, to }) => {
     const end = ringDay(to + 1, count);
     return [
-      draft('rest-begins', from, beginning(lot.state[from], planned.watering === 'watered')),
+      draft('rest-begins', from, beginning(lot.state[from], moist, subject)),
       draft('rest-ends', end, ending(lot.state[ringDay(to, count)], lot.state[end])),
     ].filter((task) => task !== null);
   });

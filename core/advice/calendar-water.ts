@@ -1,7 +1,9 @@
-import { plantStates, thresholdsOf, waterings } from '../plants/index.ts';
+import { outdoors } from '../plan/schema.ts';
+import { planGroup } from '../plan/plan-groups.ts';
+import { plantStates, restsMoist, thresholdsOf, waterings } from '../plants/index.ts';
 import type { Crossing } from '../plants/index.ts';
 import type { Cause, Draft, LotInSeason } from './calendar-lot.ts';
-import { crossed, turned } from './calendar-lot.ts';
+import { crossed, standsIn, turned } from './calendar-lot.ts';
 import type { RingSpan } from './calendar-ring.ts';
 import { ringDay, ringSpans } from './calendar-ring.ts';
 import { dayWords } from './calendar-words.ts';
@@ -67,7 +69,7 @@ export function waterTasks(subject: LotInSeason): Draft[] {
   return spans.map(({ from, advice }, k): Draft => {
     const before = spans[(k + spans.length - 1) % spans.length].advice;
     return {
-      ...wordsOf(advice, before),
+      ...wordsOf(advice, before, standsIn(subject.lot, from) === outdoors),
       from,
       to: null,
       ...causeOf(subject, from, advice === hold || before === hold),
@@ -75,8 +77,9 @@ export function waterTasks(subject: LotInSeason): Draft[] {
   });
 }
 
-function wordsOf(advice: number, before: number): Pick<Draft, 'kind' | 'words'> {
-  if (advice === hold) return { kind: 'stop-water', words: 'Stop watering. Let the mix dry right out.' };
+function wordsOf(advice: number, before: number, inRain: boolean): Pick<Draft, 'kind' | 'words'> {
+  const keep = inRain ? 'Stop watering, and keep the rain off.' : 'Stop watering.';
+  if (advice === hold) return { kind: 'stop-water', words: `${keep} Let the mix dry right out.` };
   if (advice === water)
     return { kind: 'water-again', words: 'Water again whenever the mix has dried; begin with a little.' };
   return before === hold
@@ -112,11 +115,15 @@ function dryMonths({ season, lot, numbers }: LotInSeason, day: number): Cause | 
   return { because: `Its dry months ${what} on ${on}.`, crossing };
 }
 
-function weekAhead({ lot, numbers }: LotInSeason, day: number): Cause | null {
+function weekAhead({ season, lot, numbers }: LotInSeason, day: number): Cause | null {
   const before = ringDay(day - 1, lot.state.length);
-  const threshold = Math.max(thresholdsOf(numbers).coldBegins, numbers.wetColdBelow);
+  const group = planGroup(season.plan, lot.groupId);
+  const moist = group !== null && restsMoist(group);
+  const threshold = moist
+    ? numbers.wetColdBelow
+    : Math.max(thresholdsOf(numbers).coldBegins, numbers.wetColdBelow);
   const [value, valueBefore] = [day, before].map((of) => meanAhead(lot.lived.leafMean, of));
-  const byWeek = (of: number) => lot.watering[of] === hold && lot.state[of] !== restingCold;
+  const byWeek = (of: number) => lot.watering[of] === hold && (moist || lot.state[of] !== restingCold);
   const series = 'mean of day and night over the week ahead';
   if (byWeek(day) && value < threshold && valueBefore >= threshold)
     return crossed({ series, value, threshold, unit: '°C', way: 'fell below' });

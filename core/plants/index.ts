@@ -40,7 +40,7 @@ export { coolEnoughFor, lightNeeded, thresholdsOf } from './thresholds.ts';
 export type { Spread, SpreadKind } from './spread.ts';
 export { drawNumbers, spreadKind, spreadOf } from './spread.ts';
 export type { WaterAdvice, WaterAnswer } from './water.ts';
-export { waterAdvice, waterings } from './water.ts';
+export { restsMoist, waterAdvice, waterings } from './water.ts';
 export type { PlantWeek } from './week.ts';
 export { weeklyStates } from './week.ts';
 export type { LimitingFactor, LimitingId, PlantState, PlantStateId } from './words.ts';

@@ -7,6 +7,7 @@ import {
   harmDoses,
   harmTotals,
   repotDays,
+  restsMoist,
   runPlants,
   waterAdvice,
 } from '../plants/index.ts';
@@ -71,8 +72,11 @@ export function runLot(
     coldLimit,
     decline: result.decline,
   });
+  const moist = restsMoist(group);
   const watering = lived.leafMean.map((_, day) =>
-    lot.watering === 'dry' ? 2 : waterAdvice(result.state[day], numbers, meanAhead(lived.leafMean, day)).code,
+    lot.watering === 'dry'
+      ? 2
+      : waterAdvice(result.state[day], numbers, meanAhead(lived.leafMean, day), moist).code,
   );
   return {
     lotId: lot.id,

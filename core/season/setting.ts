@@ -1,4 +1,4 @@
-import { planNumbers } from '../plan/plan-groups.ts';
+import { planGroup, planNumbers } from '../plan/plan-groups.ts';
 import { lampPpfd } from '../light/index.ts';
 import { spotDaylight, spotLampShare } from '../light/index.ts';
 import { outdoors } from '../plan/schema.ts';
@@ -48,8 +48,15 @@ export function judgeLot(setting: SeasonSetting, lot: Lot, numbers?: GroupNumber
     stays.map(({ climate, from, to }) => [climate.key, from, to]),
     { ...lot, name: '', plants: null, area: 0 },
     planNumbers(setting.plan, lot.group),
+    habitOf(setting.plan, lot.group),
   ]);
   return setting.cache.lots.get(key, make);
+}
+
+/** What of a group counts beside its numbers: an own group may be copied from another and keep its id and numbers. */
+function habitOf(plan: Plan, id: string) {
+  const group = planGroup(plan, id);
+  return group === null ? null : [group.flowering, group.dayLength, group.rest];
 }
 
 /** Climate of a place for its plants. */

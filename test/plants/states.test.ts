@@ -6,6 +6,7 @@ import {
   plantStates,
   runPlants,
   settleDays,
+  restsMoist,
   waterAdvice,
   weeklyStates,
 } from '../../core/plants/index.ts';
@@ -219,6 +220,15 @@ describe('advice, weeks and words', () => {
     for (const state of [1, 3, 4, 6]) expect(waterAdvice(state, echeveria, 18).advice).toBe('sparingly');
     expect(() => waterAdvice(7, echeveria, 18)).toThrow(/state from 0 to 6/);
     expect(() => waterAdvice(0, echeveria, Number.NaN)).toThrow(/finite/);
+  });
+  it('keeps groups whose rest the catalogue calls moist just moist through it, short of cold that rots wet roots', () => {
+    const moist = plantGroups.filter(restsMoist).map(({ id }) => id);
+    expect(moist).toEqual(['easter-cactus', 'epiphyllum', 'citrus', 'fuchsia', 'olive']);
+    const citrus = numbersOf('citrus');
+    expect(waterAdvice(2, citrus, citrus.wetColdBelow + 1, true).advice).toBe('sparingly');
+    expect(waterAdvice(0, citrus, 15, true).advice).toBe('water');
+    expect(waterAdvice(2, citrus, citrus.wetColdBelow - 1, true).advice).toBe('hold');
+    expect(waterAdvice(2, citrus, citrus.wetColdBelow + 1).advice).toBe('hold');
   });
   it('sums days into weeks whose days add up, and names the state of most', () => {
     const result = runPlants(

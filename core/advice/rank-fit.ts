@@ -1,8 +1,8 @@
 import type { GroupNumbers, PlantGroup } from '../plan/groups.ts';
 import type { LotSeason } from '../season/result.ts';
 import { isDryMonth, plantStates, seasonMonth } from '../plants/index.ts';
-import { restingDry, stretching } from '../plants/words.ts';
-import { scoreOf } from './rank-score.ts';
+import { restingCold, restingDim, restingDry, stretching } from '../plants/words.ts';
+import { heldAtRest, scoreOf } from './rank-score.ts';
 import type { WinterFacts, WinterWant } from './rank-score.ts';
 import { harmsOf, winterWords } from './rank-words.ts';
 import { mean, sum } from './winter-sums.ts';
@@ -17,7 +17,7 @@ interface Winter {
 /** What of a lot's winter half-year counts for the score. */
 export function winterFacts(lot: LotSeason, numbers: GroupNumbers, { from, to }: Winter): WinterFacts {
   const stateDays = plantStates.map(() => 0);
-  let [coolDays, dryInSeason, sparedKelvin] = [0, 0, Infinity];
+  let [coolDays, dryInSeason, heldCold, heldDim, sparedKelvin] = [0, 0, 0, 0, Infinity];
   for (let day = from; day <= to; day++) {
     const state = lot.state[day];
     stateDays[state] += 1;
@@ -25,6 +25,9 @@ export function winterFacts(lot: LotSeason, numbers: GroupNumbers, { from, to }:
       coolDays += 1;
     const lit = lot.rememberedLight[day] >= numbers.lightHold;
     if (state === restingDry && lit && isDryMonth(numbers, seasonMonth(day))) dryInSeason += 1;
+    const held = heldAtRest(lot.rememberedLeaf[day], lot.rememberedLight[day], numbers);
+    if (state === restingCold) heldCold += held;
+    if (state === restingDim) heldDim += held;
     sparedKelvin = Math.min(sparedKelvin, lot.lived.leafLeast[day] - lot.coldLimit[day]);
   }
   const daysOf = (doses: Float64Array) => doses.subarray(from, to + 1).filter((dose) => dose > 0).length;
@@ -36,7 +39,7 @@ export function winterFacts(lot: LotSeason, numbers: GroupNumbers, { from, to }:
     decline: daysOf(lot.declineDose),
     scorch: daysOf(lot.scorchDose),
   };
-  return { stateDays, days: to - from + 1, coolDays, dryInSeason, sparedKelvin, harm };
+  return { stateDays, days: to - from + 1, coolDays, heldCold, heldDim, dryInSeason, sparedKelvin, harm };
 }
 
 /** What a group wants of a winter. */

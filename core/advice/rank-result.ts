@@ -9,7 +9,7 @@ export interface WinterFit {
   readonly light: number;
   /** Harms of the winter half-year that count against it, by their ids in `plantHarms`, worst first. */
   readonly harms: readonly string[];
-  /** 0 unfit, 1 as good as it gets; how it is made up is in `rank.ts`. */
+  /** 0 unfit, 1 as good as it gets; how it is made up is in `rank-score.ts`. */
   readonly score: number;
   /** `well`, `with care`, `poorly`, `not safe`. */
   readonly verdict: 'well' | 'with-care' | 'poorly' | 'unsafe';

@@ -1,5 +1,5 @@
 import type { GroupNumbers, Habit } from '../plan/groups.ts';
-import { restingDim, restingDry, stretching } from '../plants/words.ts';
+import { restingCold, restingDim, restingDry, stretching } from '../plants/words.ts';
 import type { WinterFit } from './rank-result.ts';
 
 /** What of a winter counts for how well a group spends it; days and doses of the winter half-year. */
@@ -9,6 +9,12 @@ export interface WinterFacts {
   readonly days: number;
   /** Days with a 24-h mean below the group's rest, on which it does not stretch [d]. */
   readonly coolDays: number;
+  /**
+   * Of the days of rest from cold and from dark, those that its light holds it through [d]: a day at or below the coldest
+   * that darkness does no harm counts whole, a warmer one as the share of the hold light that the plant has.
+   */
+  readonly heldCold: number;
+  readonly heldDim: number;
   /** Held dry in months in which the group is kept dry anyway, with light enough to stay compact [d]. */
   readonly dryInSeason: number;
   /** Least distance of the leaf from the cold limit of its day [K]. */
@@ -62,8 +68,22 @@ const worth = {
   usual: [1, 0.9, 0.95, 0.5, 0.45, 0.5, 0],
   winterGrower: [1, 0.85, 0.45, 0.3, 0.3, 0.35, 0],
 };
-/** What a day of rest from dark is worth to a plant that stands unchanged in the dark (judgement, no source). */
+/**
+ * What a day of rest from dark is worth to a plant that stands unchanged in the dark, where its light holds it or it is
+ * cold (judgement, no source).
+ */
 const standingStill = 0.75;
+/**
+ * Mean of day and night at and below which a plant at rest may stand in the dark [°C]: common practice, no source, has dry
+ * cactuses and agaves through the winter in a cellar below 10 °C, and those that rest warmer below the mean of their rest.
+ */
+const darkBelow = 10;
+
+/** How far its light holds a plant at rest, 0–1: wholly where it is cold; else by its share of the hold light. */
+export function heldAtRest(warmth: number, light: number, numbers: GroupNumbers): number {
+  if (warmth <= Math.max(darkBelow, numbers.restBelow ?? darkBelow)) return 1;
+  return Math.min(1, light / numbers.lightHold);
+}
 /** Share of the score that the cool rest has where flowers follow it, and where it is only of profit (judgement). */
 const restShare = { flowers: 0.4, profit: 0.1 };
 /** Kelvin above the cold limit that are enough for a winter colder than this one, and the share lost without any (judgement). */
@@ -79,10 +99,13 @@ export function restWanted(want: WinterWant): number {
 }
 
 /** Worth of its days, 0–1; each day of stretching takes from the others too, since what is drawn stays drawn. */
-function worthOfDays({ stateDays, dryInSeason, days }: WinterFacts, want: WinterWant): number {
+function worthOfDays(facts: WinterFacts, want: WinterWant): number {
+  const { stateDays, dryInSeason, heldCold, heldDim, days } = facts;
   const values = [...(growsInWinter(want) ? worth.winterGrower : worth.usual)];
   if (want.numbers.canRestDim === 1) values[restingDim] = standingStill;
-  const sum = stateDays.reduce((total, count, state) => total + count * values[state], 0);
+  const counted = [...stateDays];
+  [counted[restingCold], counted[restingDim]] = [heldCold, heldDim];
+  const sum = counted.reduce((total, count, state) => total + count * values[state], 0);
   const whole = sum + dryInSeason * (1 - values[restingDry]);
   return (whole / days) * (1 - stateDays[stretching] / days);
 }

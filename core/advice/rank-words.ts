@@ -67,8 +67,12 @@ function lacks(facts: WinterFacts, want: WinterWant, extremes: WinterExtremes): 
       `it draws up on ${days(facts.stateDays[stretching])}: too little light (${light}) for the warmth`,
     ],
     [
-      lost({ stateDays: moved(restingDim) }),
+      lost({ stateDays: moved(restingDim), heldDim: 0 }),
       `it stands still in the dark on ${days(facts.stateDays[restingDim])}, with ${light}`,
+    ],
+    [
+      lost({ heldCold: facts.stateDays[restingCold] }),
+      `it rests too warm for so little light (${light}): make it cooler or brighter`,
     ],
     [
       lost({ stateDays: moved(restingDry), dryInSeason: 0 }),
@@ -78,7 +82,7 @@ function lacks(facts: WinterFacts, want: WinterWant, extremes: WinterExtremes): 
   ];
   if (growsInWinter(want)) {
     list.push([
-      lost({ stateDays: moved(restingCold) }),
+      lost({ stateDays: moved(restingCold), heldCold: 0 }),
       `it wants to grow now and is too cold on ${days(facts.stateDays[restingCold])}`,
     ]);
   }

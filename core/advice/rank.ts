@@ -55,8 +55,13 @@ function fitOf(setting: SeasonSetting, groupId: string, placeId: string): Winter
   const group = planGroup(plan, groupId);
   if (group === null) throw new RangeError(`expected a plant group of the plan, got ${groupId}`);
   const lot = lotOf({ id: 'ranked', name: group.name, group: groupId, place: placeId, area: 1 });
-  return winterFit(judgeLot(setting, lot), group, planNumbers(plan, groupId), year.winter);
+  const fit = winterFit(judgeLot(setting, lot), group, planNumbers(plan, groupId), year.winter);
+  const inRain = placeId === outdoors && fit.verdict !== 'unsafe';
+  return inRain ? { ...fit, words: `${fit.words} ${rainKeptOff}` } : fit;
 }
+
+/** What a verdict in the open takes for granted: rain is no part of the season, so that mix dries there as indoors. */
+const rainKeptOff = 'That is with the rain kept off.';
 
 /** Bench area free in a place on every day of the winter half-year [m²]; null outdoors. */
 function freeBench({ plan, year }: SeasonSetting, placeId: string): number | null {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { planGroups, demonstrationPlan as plan, planNumbers } from '../../core/index.ts';
 import type { PlantGroup } from '../../core/index.ts';
 import { winterWant } from '../../core/advice/rank-fit.ts';
-import { comfort, gravities, scoreOf } from '../../core/advice/rank-score.ts';
+import { comfort, gravities, heldAtRest, scoreOf } from '../../core/advice/rank-score.ts';
 import type { HarmId, WinterFacts } from '../../core/advice/rank-score.ts';
 import { harmsOf, winterWords } from '../../core/advice/rank-words.ts';
 
@@ -12,6 +12,8 @@ const facts = (stateDays: number[], more: Partial<WinterFacts> = {}): WinterFact
   stateDays,
   days: stateDays.reduce((a, b) => a + b),
   coolDays: 0,
+  heldCold: stateDays[2],
+  heldDim: stateDays[4],
   dryInSeason: 0,
   sparedKelvin: 6,
   harm: none,
@@ -96,6 +98,19 @@ describe('what a group wants', () => {
     expect(score('echeveria', drawn)).toBeLessThan(score('echeveria', dim));
     expect(score('pelargonium', dim)).toBeLessThan(score('haworthia', dim));
     expect(score('haworthia', dim)).toBeLessThan(score('haworthia', growing));
+  });
+  it('a rest in the dark is worth as much as its light holds, and whole where it is cold', () => {
+    const [agave, adenium] = ['agave', 'adenium'].map((id) => planNumbers(plan, id));
+    expect([agave.lightHold, agave.restBelow, adenium.restBelow]).toEqual([4, 10, 15]);
+    expect([heldAtRest(9, 1, agave), heldAtRest(18, 1, agave), heldAtRest(18, 6, agave)]).toEqual([
+      1, 0.25, 1,
+    ]);
+    expect([heldAtRest(14, 1, adenium), heldAtRest(18, 1, adenium)]).toEqual([1, 0.25]);
+    for (const id of ['agave', 'echeveria', 'aeonium', 'haworthia'])
+      for (const [days, held] of [[rested, 'heldCold'] as const, [dim, 'heldDim'] as const]) {
+        const scores = [0, 45, 90, 182].map((count) => score(id, days, { [held]: count }));
+        expect(scores, id).toEqual([...new Set(scores)].sort((a, b) => a - b));
+      }
   });
   it('a rest that no flowers follow is of profit only', () => {
     const [missed, missedForFlowers] = ['agave', 'desert-cacti'].map((id) =>

@@ -50,6 +50,16 @@ describe('where a plant spends the winter (common practice, no source)', () => {
     expect(at(ranks, 'dim-tent').words).toMatch(/^It draws up on \d+ days: too little light/);
     expect(at(ranks, 'tunnel')).toMatchObject({ verdict: 'unsafe' });
   });
+  it('an agave rests well in the cool lean-to, and badly in the dark of a warm tent', () => {
+    const ranks = places('agave');
+    expect(at(ranks, 'lean-to').verdict).toBe('well');
+    expect(at(ranks, 'dim-tent')).toMatchObject({ verdict: 'poorly' });
+    expect(at(ranks, 'dim-tent').words).toMatch(/^It stands still in the dark on 182 days, with 1\.\d mol/);
+  });
+  it('a verdict outdoors says that it is without rain', () => {
+    expect(at(places('sempervivum'), 'outdoors').words).toMatch(/ with the rain kept off\.$/);
+    expect(at(places('agave'), 'outdoors').words).not.toMatch(/rain/);
+  });
   it('the haworthia does well on the window sill', () =>
     expect(at(places('haworthia'), 'window').verdict).toBe('well'));
   it('the adenium is not safe in an unheated tunnel, and frost is named first', () => {

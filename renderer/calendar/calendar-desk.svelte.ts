@@ -12,6 +12,8 @@ export class CalendarDesk {
 
   reading = $state<'date' | 'plant' | 'flower'>('date');
   filter = $state.raw<Filter>(everything);
+  /** Whether the dates gone by stand open. */
+  past = $state(false);
   /** The two lots; null where none is chosen yet. */
   one = $state<string | null>(null);
   other = $state<string | null>(null);

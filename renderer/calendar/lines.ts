@@ -59,6 +59,11 @@ export function linesOf(tasks: readonly CalendarTask[]): TaskLine[] {
     .sort((a, b) => a.from - b.from || (a.to ?? a.from) - (b.to ?? b.from));
 }
 
+/** True where a line's last day is before today; a date of the next season never is. */
+export function isPast(line: TaskLine, today: number): boolean {
+  return !line.tasks[0].nextSeason && (line.to ?? line.from) < today;
+}
+
 export interface MonthOfLines {
   readonly key: string;
   readonly name: string;

@@ -7,7 +7,7 @@ import type { Span } from './stays.ts';
 /** Deepest fringe, in a week in which samples never agree [px]. */
 export const fringeDepth = 6;
 /** Shares of disagreement under this leave no fringe (judgement, no source). */
-export const leastShown = 0.05;
+export const leastShown = 0.1;
 
 /**
  * The fringe under a ribbon: one tooth a week, as deep as samples disagree with what the ribbon shows.

@@ -21,3 +21,11 @@ export interface CurveMark {
   /** A threshold that was crossed. */
   readonly strong: boolean;
 }
+
+/** A stretch of the quantity in which a state lasts, tinted with the state's colour. */
+export interface CurveZone {
+  readonly from: number;
+  readonly to: number;
+  /** Index into `plantStates`. */
+  readonly state: number;
+}

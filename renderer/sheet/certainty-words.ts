@@ -53,7 +53,7 @@ export function certaintyWords(
           : `; otherwise mostly ${name}`;
   return {
     usual: `${start}${end}.`,
-    parts: `By the winter alone ${inHundred(lot.agreeByWinter[week])}, by how surely the thresholds are known ${inHundred(lot.agreeByThreshold[week])}.`,
+    parts: `If only the weather varied, in ${inHundred(lot.agreeByWinter[week])}; if only the plant’s thresholds, in ${inHundred(lot.agreeByThreshold[week])}.`,
   };
 }
 
@@ -63,5 +63,5 @@ export function sampledWords(certainty: Certainty, growing: boolean): string {
   if (!(certainty.halfWidth <= vague)) return `being worked out, ${winters} so far`;
   const draws = certainty.draws > 1 ? `, thresholds drawn ${certainty.draws} times in each` : '';
   const end = growing ? ', so far' : '';
-  return `the deeper, the oftener (${winters} ${certainty.origin}${draws}, to ±${within(certainty.halfWidth)} in 100${end})`;
+  return `the deeper, the more often (${winters} ${certainty.origin}${draws}, to ±${within(certainty.halfWidth)} in 100${end})`;
 }

@@ -1,8 +1,14 @@
-import { lightResponse, limitingFactors, optimumOf, temperatureResponse } from '../../core/index.ts';
+import {
+  lightResponse,
+  limitingFactors,
+  optimumOf,
+  plantStates,
+  temperatureResponse,
+} from '../../core/index.ts';
 import type { GroupNumbers, LotSeason } from '../../core/index.ts';
 import { doseOf, harmKinds, harmNames } from '../marks/notches.ts';
 import type { HarmKind } from '../marks/notches.ts';
-import { fieldUnit, formatNumber, formatTemperature } from '../state/units.ts';
+import { fieldUnit, formatLight, formatNumber, formatTemperature } from '../state/units.ts';
 import type { UnitPreferences } from '../state/units.ts';
 import { marginWords, shareWords, spareWords } from './margin-words.ts';
 import type { Run } from './paths.ts';
@@ -35,6 +41,27 @@ export function heldWords(lot: LotSeason, numbers: GroupNumbers, day: number): s
   if (share === '') return factor.words;
   const others = besides(lot, numbers, day);
   return `${factor.words.replace(/\.$/, '')} (${share}${others === '' ? '' : `; besides it, ${others}`}).`;
+}
+
+/** What decides a rest or stretching, against what would end it, in one sentence; '' in the other states. */
+export function leadWords(lot: LotSeason, day: number, units: UnitPreferences): string {
+  const [warmth, light] = [lot.rememberedLeaf[day], lot.rememberedLight[day]];
+  const [kelvin, mol] = [lot.marginKelvin[day], lot.marginLight[day]];
+  const is = formatTemperature(warmth, units, 1);
+  const ends = formatTemperature(warmth + kelvin, units, 1);
+  const dim = `It has ${formatLight(light)} of light a day; at ${is} it needs ${formatLight(light + mol)}`;
+  switch (plantStates[lot.state[day]].id) {
+    case 'resting-cold':
+      return kelvin > 0 ? `It is too cool: ${is} of late, and it wakes above ${ends}.` : '';
+    case 'resting-heat':
+      return kelvin < 0 ? `It is too hot: ${is} of late, and it wakes below ${ends}.` : '';
+    case 'stretching':
+      return mol > 0 ? `${dim} to stay compact.` : '';
+    case 'resting-dim':
+      return mol > 0 ? `${dim} to grow.` : '';
+    default:
+      return '';
+  }
 }
 
 /** Growth on a day and the indices it is the product of; and whether it is soft. */

@@ -215,6 +215,14 @@ describe('of the demonstration plan', () => {
 
     it('today stands between what is past and what is to come', () => {
       open();
+      expect(document.querySelectorAll('.lines details.past')).toHaveLength(0);
+      const shut = document.querySelectorAll('.lines details').length;
+      const show = button(/^Show what is past/);
+      const gone = Number(/: (\d+)\s+dates/.exec(show.textContent)?.[1]);
+      show.click();
+      flushSync();
+      expect(document.querySelectorAll('.lines details.past')).toHaveLength(gone);
+      expect(document.querySelectorAll('.lines details')).toHaveLength(shut + gone);
       const today = document.getElementById('today');
       expect(today?.textContent).toContain('Today');
       const order = [...document.querySelectorAll('.lines details, #today')];
@@ -226,6 +234,8 @@ describe('of the demonstration plan', () => {
 
     it('a line opens to why, and goes to its day and lot on the sheet', () => {
       const shown = open();
+      button(/^Show what is past/).click();
+      flushSync();
       const line = linesOf(tasks)[0];
       expect(document.querySelector('.lines details')?.textContent).toContain(
         line.tasks[0].because.slice(0, 12),

@@ -69,7 +69,7 @@ describe('one plant', () => {
     const fake = benchWith();
     const at = await open(fake);
     await at.press(/^Echeveria/);
-    expect(at.text()).toContain('No figure for this group: chills below and chill that injures.');
+    expect(at.text()).toContain('No figure for this group: “chills below” and “chill that injures”.');
     await at.press('Give them: chills below and chill that injures');
     await at.type('Chills below', '6');
     expect(fake.plan.groupEdits).toEqual({ echeveria: { chillBelow: 6, chillDose: 500 } });

@@ -53,10 +53,10 @@ describe('the words of certainty', () => {
 
   it('give winters and thresholds a part each', () => {
     expect(certaintyWords(certainty({ slow: 1 }, 'slow'), 'a', 0, code('slow'))?.parts).toBe(
-      'By the winter alone 93, by how surely the thresholds are known 89.',
+      'If only the weather varied, in 93; if only the plant’s thresholds, in 89.',
     );
     expect(sampledWords(certainty({ slow: 1 }, 'slow'), false)).toBe(
-      'the deeper, the oftener (48 winters drawn from the climate, thresholds drawn 8 times in each, to ±4 in 100)',
+      'the deeper, the more often (48 winters drawn from the climate, thresholds drawn 8 times in each, to ±4 in 100)',
     );
     expect(sampledWords({ ...certainty({ slow: 1 }, 'slow', 0.4), winters: 1 }, true)).toBe(
       'being worked out, 1 winter so far',

@@ -9,7 +9,8 @@ import {
   temperatureResponse,
 } from '../../core/index.ts';
 import type { LotSeason } from '../../core/index.ts';
-import { lightCurve, warmthCurve } from '../../renderer/sheet/why-curves.ts';
+import { lightCurve, lightDecides, warmthCurve } from '../../renderer/sheet/why-curves.ts';
+import { leadWords } from '../../renderer/sheet/why-figures.ts';
 import { growsSoft, whyRun } from '../../renderer/sheet/why.ts';
 import { leanToPlan, openSheet, plotWidth, season } from './why/sheet-page.ts';
 
@@ -205,6 +206,32 @@ describe('the why panel', () => {
     page.press('A day later');
     expect(page.bench.cursorDay).toBe(21);
     expect(point('day', 0).y).toBeCloseTo(expected(21).y, 6);
+  });
+
+  it('tints where the rest lasts on the curve that decides it, up to where it would wake, and shows that one first', () => {
+    page.clickDay(page.ribbon('lean-to', 'pelargoniums'), midWinter);
+    const [low, high] = warmthCurve(numbers, pelargoniums, midWinter).domain;
+    const zone = page.found('.why figure:first-of-type [data-zone="resting-cold"] rect', 'a zone of rest');
+    const wakes = pelargoniums.rememberedLeaf[midWinter] + pelargoniums.marginKelvin[midWinter];
+    expect(Number(zone.getAttribute('x'))).toBeCloseTo(26, 6);
+    expect(Number(zone.getAttribute('width'))).toBeCloseTo((60 * (wakes - low)) / (high - low), 6);
+    expect(document.querySelectorAll('.why [data-zone]')).toHaveLength(1);
+    expect(page.found('.why .lead', 'the reason').textContent).toContain('wakes above');
+  });
+
+  it('of the states, tells of those that rest or stretch what would end it', () => {
+    let told = 0;
+    for (const lot of season.lots)
+      for (let day = 0; day < 365; day += 9) {
+        const { id } = plantStates[lot.state[day]];
+        const words = leadWords(lot, day, { temperature: 'C', length: 'm' });
+        const decides = lightCurve(planNumbers(leanToPlan, lot.groupId), lot, day).zone;
+        if (id === 'growing' || id === 'slow' || id === 'resting-dry')
+          expect([words, decides]).toEqual(['', null]);
+        else told += words === '' ? 0 : 1;
+        if (decides) expect([lightDecides(lot, day), words.includes('mol')]).toEqual([true, true]);
+      }
+    expect(told).toBeGreaterThan(20);
   });
 
   it('goes from run to run of the ribbon', () => {

@@ -1,4 +1,5 @@
 import { visits } from '../plan/visits.ts';
+import { outdoors } from '../plan/schema.ts';
 import type { Place, Plan } from '../plan/schema.ts';
 import type { WeatherYear } from '../weather/index.ts';
 import { surfacesOf } from '../fabric/index.ts';
@@ -64,10 +65,13 @@ function byWorth(a: Way, b: Way): number {
   return score(b) - score(a);
 }
 
+/** The place in which something can be changed for a lot: its home, or the first it is carried to from the open air. */
 function placeOfLot(plan: Plan, lotId: string): string {
   const lot = plan.lots.find((each) => each.id === lotId);
   if (lot === undefined) throw new RangeError(`expected a lot of the plan, got ${lotId}`);
-  return lot.place;
+  const place = [lot.place, ...lot.moves.map((move) => move.to)].find((id) => id !== outdoors);
+  if (place === undefined) throw new RangeError(`expected a lot that is ever in a place, got ${lotId}`);
+  return place;
 }
 
 /** The plan with one place first, its plants, and the places they are carried to; what stands elsewhere cannot change. */

@@ -1,3 +1,4 @@
+import { outdoors } from '../../core/index.ts';
 import { firstDayOf, weekOf, weeksInSeason } from '../sheet/time.ts';
 import type { Bench } from '../state/bench.svelte.ts';
 import { views } from './views.ts';
@@ -5,7 +6,7 @@ import { views } from './views.ts';
 /** What the keys do, as the help says it. */
 export const keys: readonly { readonly keys: string; readonly does: string }[] = [
   { keys: '← →', does: 'Move the cursor a week back or on (on the winter sheet)' },
-  { keys: '↑ ↓', does: 'Select the place above or below (on the winter sheet)' },
+  { keys: '↑ ↓', does: 'Select the place above or below, last the open air (on the winter sheet)' },
   {
     keys: `1 to ${views.length}`,
     does: views.map((view) => view.name).join(', '),
@@ -13,6 +14,10 @@ export const keys: readonly { readonly keys: string; readonly does: string }[] =
   { keys: 'Ctrl Z', does: 'Undo; drops a change being tried' },
   { keys: 'Ctrl Shift Z', does: 'Redo' },
   { keys: 'Enter', does: 'Keep the change being tried (with the focus outside fields)' },
+  {
+    keys: 'Enter on a plant',
+    does: 'Why it does what it does that week (on its name on the winter sheet, reached with Tab)',
+  },
   { keys: 'Esc', does: 'Drop the change being tried, or close a window' },
   { keys: '?', does: 'These keys' },
 ];
@@ -28,11 +33,17 @@ function moveCursor(bench: Bench, weeks: number) {
   bench.cursorDay = firstDayOf(week) + 3;
 }
 
+/** The bands of the sheet from top to bottom: the places, then the open air where anything ever stands in it. */
+function bands(bench: Bench): string[] {
+  const places = bench.shown.places.map((place) => place.id);
+  return bench.season?.outdoors.lots.length ? [...places, outdoors] : places;
+}
+
 function movePlace(bench: Bench, by: number) {
-  const places = bench.shown.places;
-  const at = places.findIndex((place) => place.id === bench.placeId);
-  const next = places[Math.min(places.length - 1, Math.max(0, at + by))];
-  if (next) bench.placeId = next.id;
+  const ids = bands(bench);
+  const at = ids.findIndex((id) => id === bench.placeId);
+  const next = ids[Math.min(ids.length - 1, Math.max(0, at + by))];
+  if (next !== undefined) bench.placeId = next;
 }
 
 function onSheet(bench: Bench, key: string): boolean {

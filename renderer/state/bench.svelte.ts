@@ -1,13 +1,14 @@
 import { getContext, setContext } from 'svelte';
 import type { Lot, Place, PlaceSeason, Plan, SeasonResult } from '../../core/index.ts';
 import type { Host, PlanDocument, Start } from '../../electron/contract.ts';
-import { parsePlan } from '../../core/index.ts';
+import { outdoors, parsePlan } from '../../core/index.ts';
 import { Engine } from './engine.ts';
 import { HostError } from './host.ts';
 import { PreferencesState } from './preferences.svelte.ts';
 import type { UnitPreferences } from './units.ts';
 
-export type ViewId = 'sheet' | 'calendar' | 'place' | 'tonight' | 'lamps' | 'ways' | 'plants' | 'site' | 'meters';
+export type ViewId =
+  'sheet' | 'calendar' | 'place' | 'tonight' | 'lamps' | 'ways' | 'plants' | 'site' | 'meters';
 export interface Selection {
   readonly placeId?: string | null;
   readonly lotId?: string | null;
@@ -41,7 +42,8 @@ export class Bench {
   /** What went wrong with the last act, in words; cleared by the next. */
   error = $state<string | null>(null);
   view = $state<ViewId>('sheet');
-  placeId = $state<string | null>(null);
+  #placeId = $state<string | null>(null);
+  #leverId = $state<string | null>(null);
   lotId = $state<string | null>(null);
   cursorDay = $state(0);
 
@@ -96,11 +98,24 @@ export class Bench {
     return this.#document?.redoWords ?? null;
   }
   readonly units: UnitPreferences = $derived.by(() => this.preferences.units);
-  /** The selected place and lot as shown (with the trial); null where none is selected or it is gone. */
+  /** What is selected: a place, or `outdoors`; null where nothing is. */
+  get placeId(): string | null {
+    return this.#placeId;
+  }
+  set placeId(id: string | null) {
+    this.#placeId = id;
+    if (id !== outdoors) this.#leverId = id;
+  }
+  /** The selected place and lot as shown (with the trial); null where none is selected, as outdoors, or it is gone. */
   readonly place: Place | null = $derived.by(
     () => this.shown.places.find((place) => place.id === this.placeId) ?? null,
   );
   readonly lot: Lot | null = $derived.by(() => this.shown.lots.find((lot) => lot.id === this.lotId) ?? null);
+
+  /** The place whose levers are at hand: the one selected last, while the open air is looked at too. */
+  readonly leverPlace: Place | null = $derived.by(
+    () => this.shown.places.find((place) => place.id === this.#leverId) ?? null,
+  );
 
   placeSeason(placeId: string): PlaceSeason | null {
     return this.#season?.places.find((place) => place.placeId === placeId) ?? null;
@@ -204,8 +219,10 @@ export class Bench {
   #accept(document: PlanDocument) {
     this.#document = document;
     this.#plan = document.plan;
-    if (!document.plan.places.some((place) => place.id === this.placeId))
-      this.placeId = document.plan.places[0]?.id ?? null;
+    const there = (id: string | null) => document.plan.places.some((place) => place.id === id);
+    const first = document.plan.places[0]?.id ?? null;
+    if (!there(this.#leverId)) this.#leverId = first;
+    if (this.placeId !== outdoors && !there(this.placeId)) this.placeId = first;
     if (!document.plan.lots.some((lot) => lot.id === this.lotId)) this.lotId = null;
   }
 

@@ -1,5 +1,5 @@
 import type { Lot, Plan, SeasonResult, StateShift, Way, Wish } from '../../core/index.ts';
-import { plantStates } from '../../core/index.ts';
+import { outdoors, plantStates } from '../../core/index.ts';
 
 export type WishKind = Wish['kind'];
 
@@ -21,6 +21,19 @@ export interface WishDraft {
   readonly weeks: number;
   readonly temperature: number;
   readonly least: number;
+}
+
+/** Whether ways can be looked for: a lot that is in the open on every day has no place in which to change anything. */
+export function wishable(lot: Pick<Lot, 'place' | 'moves'>): boolean {
+  return lot.place !== outdoors || lot.moves.some((move) => move.to !== outdoors);
+}
+
+/** Which lots cannot be asked for, and why; '' where all can. */
+export function leftOut({ lots }: Pick<Plan, 'lots'>): string {
+  const names = lots.filter((lot) => !wishable(lot)).map((lot) => lot.name);
+  if (names.length === 0) return '';
+  const those = names.length < 2 ? names[0] : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+  return `Left out: ${those}, outdoors on every day. There is nothing there to set; carry plants into a place first.`;
 }
 
 /** A lot under a lamp that does not grow in the middle of winter: the one most likely to be asked about. */
@@ -46,14 +59,15 @@ export function firstWish(
 ): WishDraft {
   const middle = season ? Math.round((season.winterFrom + season.winterTo) / 2) : 143;
   const lot =
-    plan.lots.find((one) => one.id === lotId) ??
+    plan.lots.find((one) => one.id === lotId && wishable(one)) ??
     (season ? heldBack(plan, season, middle) : undefined) ??
-    plan.lots.find((one) => one.place === placeId) ??
-    plan.lots[0];
+    plan.lots.find((one) => one.place === placeId && wishable(one)) ??
+    plan.lots.find(wishable);
+  const there = (id: string | null | undefined) => plan.places.find((place) => place.id === id)?.id;
   return {
     kind: 'keep-growing',
     lotId: lot?.id ?? '',
-    placeId: placeId ?? lot?.place ?? plan.places[0]?.id ?? '',
+    placeId: there(placeId) ?? there(lot?.place) ?? plan.places[0]?.id ?? '',
     fromDay: Math.floor((middle - 28) / 7) * 7,
     toDay: Math.floor((middle + 28) / 7) * 7 + 6,
     neverBelow: 2,
@@ -66,7 +80,7 @@ export function firstWish(
 /** The wish the engine is asked; null where the lot or place it speaks of is not there. */
 export function wishOf(draft: WishDraft, plan: Plan): Wish | null {
   const { kind, lotId, placeId } = draft;
-  const lotThere = plan.lots.some((lot) => lot.id === lotId);
+  const lotThere = plan.lots.some((lot) => lot.id === lotId && wishable(lot));
   const placeThere = plan.places.some((place) => place.id === placeId);
   if (kind === 'keep-growing') {
     return lotThere && draft.toDay >= draft.fromDay

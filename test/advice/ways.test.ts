@@ -105,6 +105,21 @@ describe.each(wishes)('%s', (_, wish, reachable) => {
   });
 });
 
+describe('a wish for plants that summer outdoors', () => {
+  const wish: Wish = { kind: 'safe-rest', lotId: 'step-agave', neverBelow: -20, weeks: 1 };
+  it('is asked of the place they are carried to', () => {
+    const { already, now } = findWays(plan, weather, wish, { cache });
+    expect(already).toBe(true);
+    expect(now).toContain('°C');
+  });
+  it('is wrong use where they are never in a place', () => {
+    const lots = plan.lots.map((lot) => (lot.id === 'step-agave' ? { ...lot, moves: [] } : lot));
+    expect(() => findWays({ ...plan, lots }, weather, wish, { cache })).toThrow(
+      'expected a lot that is ever in a place, got step-agave',
+    );
+  });
+});
+
 describe('a search', () => {
   it('stops when it is told to, and tells of each way as it is found', () => {
     const heard: Way[] = [];

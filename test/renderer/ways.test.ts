@@ -3,10 +3,12 @@ import { demonstrationPlan } from '../../core/index.ts';
 import type { SeasonResult, Way } from '../../core/index.ts';
 import {
   firstWish,
+  leftOut,
   ranked,
   sentence,
   shiftWords,
   weekChoices,
+  wishable,
   wishKinds,
   wishOf,
 } from '../../renderer/ways/wish.ts';
@@ -23,6 +25,31 @@ describe('a wish', () => {
       placeId: 'window',
     });
     expect(firstWish(demonstrationPlan, null, null, 'tunnel').lotId).toBe('houseleeks');
+  });
+  it('is never about the open air as a place, nor about plants that stand there on every day', () => {
+    const hardy = {
+      ...demonstrationPlan.lots[0],
+      id: 'hardy',
+      name: 'Hardy pots',
+      place: 'outdoors',
+      moves: [],
+    };
+    const plan = { ...demonstrationPlan, lots: [hardy, ...demonstrationPlan.lots] };
+    expect(firstWish(plan, null, 'hardy', null)).toMatchObject({
+      lotId: demonstrationPlan.lots[0].id,
+      placeId: demonstrationPlan.lots[0].place,
+    });
+    expect(wishOf({ ...draft, lotId: 'hardy' }, plan)).toBeNull();
+    expect(wishOf({ ...draft, kind: 'hold-temperature', placeId: 'outdoors' }, plan)).toBeNull();
+    expect(leftOut(plan)).toContain('Hardy pots, outdoors on every day');
+    expect(leftOut(demonstrationPlan)).toBe('');
+    // Carried in for the winter it has a place in which something can be changed.
+    const carried = demonstrationPlan.lots.find(({ id }) => id === 'step-agave');
+    expect(carried && wishable(carried)).toBe(true);
+    expect(firstWish(plan, null, 'step-agave', 'outdoors')).toMatchObject({
+      lotId: 'step-agave',
+      placeId: demonstrationPlan.places[0].id,
+    });
   });
   it('is, with nothing selected, about plants under a lamp that do not grow in mid-winter and are not kept dry', () => {
     const lot = (lotId: string, state: number) => ({ lotId, state: new Uint8Array(365).fill(state) });

@@ -1,4 +1,3 @@
-import { limitingFactors } from '../../core/index.ts';
 import type { LotSeason } from '../../core/index.ts';
 import { doseOf, harmKinds, harmNames } from '../marks/notches.ts';
 import type { UnitPreferences } from '../state/units.ts';
@@ -49,7 +48,7 @@ export function lotWeek(lot: LotSeason, week: number, units: UnitPreferences): L
   return {
     state,
     limiting,
-    share: share / held >= 0.5 ? shareWords(limitingFactors[limiting].name, share / held) : '',
+    share: share / held >= 0.5 ? shareWords(share / held) : '',
     held: limiting > 0 && statesThatSayWhy[state] !== limiting,
     margin: marginWords(kelvin / count, mol / count, units),
     watering: wateringByCode[mainCode(lot.watering, from, to)],

@@ -28,7 +28,7 @@ export function spareWords(kelvin: number, mol: number, units: UnitPreferences):
   return parts.length === 0 ? '' : `It does worse once it is ${parts.join(', or has ')}.`;
 }
 
-/** The part of what holds it that the factor has: `cold 80 % of what holds it`; '' where it is not known. */
-export function shareWords(factor: string, share: number): string {
-  return share > 0 ? `${factor} ${Math.round(share * 100)}${fixedSpace}% of what holds it` : '';
+/** The part of what holds it that the factor named has: `80 % of what holds it`; '' where it is not known. */
+export function shareWords(share: number): string {
+  return share > 0 ? `${Math.round(share * 100)}${fixedSpace}% of what holds it` : '';
 }

@@ -34,10 +34,10 @@ function besides(lot: LotSeason, numbers: GroupNumbers, day: number): string {
   return others.join(' and ');
 }
 
-/** What holds it on a day: `Cold holds it: … too low (cold 60 % of what holds it; besides it, lack of light).` */
+/** What holds it on a day: `Cold holds it: … too low (60 % of what holds it; besides it, lack of light).` */
 export function heldWords(lot: LotSeason, numbers: GroupNumbers, day: number): string {
   const factor = limitingFactors[lot.limiting[day]];
-  const share = factor.id === 'none' ? '' : shareWords(factor.name, lot.limitingShare[day]);
+  const share = factor.id === 'none' ? '' : shareWords(lot.limitingShare[day]);
   if (share === '') return factor.words;
   const others = besides(lot, numbers, day);
   return `${factor.words.replace(/\.$/, '')} (${share}${others === '' ? '' : `; besides it, ${others}`}).`;

@@ -247,7 +247,7 @@ describe('the why panel', () => {
     const text = page.panel()!.textContent!.replaceAll('\u00a0', ' ');
     const share = Math.round(pelargoniums.limitingShare[midWinter] * 100);
     expect(share).toBeGreaterThan(0);
-    expect(text).toContain(`(cold ${share} % of what holds it`);
+    expect(text).toContain(`(${share} % of what holds it`);
     expect(text).toContain(
       `To do better it needs ${pelargoniums.marginKelvin[midWinter].toFixed(1)} °C warmer`,
     );

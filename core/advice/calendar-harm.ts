@@ -93,7 +93,8 @@ const rules: readonly HarmRule[] = [
   {
     words: () => 'Heat has lasted too long: it declines. Cooler nights, shade and air.',
     first: (lot) => firstOver(lot.declineDose),
-    crossing: (_lot, _day, { declineDays }) => reached('days of heat without cool nights', declineDays),
+    crossing: (_lot, _day, { declineDays }) =>
+      reached('days of heat without cool nights', Math.floor(declineDays) + 1),
   },
 ];
 

@@ -24,7 +24,10 @@ export function outdoorLimits({ season, planned, numbers }: LotInSeason): Float6
     dailyLight: lived.dailyLight,
     photoperiod: lived.photoperiod,
   };
-  return coldLimits(numbers, runPlants(numbers, days, { watering: planned.watering }));
+  return coldLimits(
+    numbers,
+    runPlants(numbers, days, { watering: planned.watering, startDay: season.startDay }),
+  );
 }
 
 /**

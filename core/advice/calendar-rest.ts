@@ -1,4 +1,5 @@
 import { plantStates, restsMoist, thresholdsOf } from '../plants/index.ts';
+import type { GroupNumbers } from '../plan/groups.ts';
 import { planGroup } from '../plan/plan-groups.ts';
 import type { LotInSeason, Draft } from './calendar-lot.ts';
 import { transitionOn, turned } from './calendar-lot.ts';
@@ -39,20 +40,26 @@ const endings: Readonly<Record<number, string>> = {
 /** Mean at which a rest from cold is called rest from cold; above it the plant is only too cool to grow [°C] (judgement, no source). */
 const coldAtMost = 12;
 
+const tooCoolToGrow = (numbers: GroupNumbers) => thresholdsOf(numbers).coldBegins > coldAtMost;
+
 function beginning(state: number, moist: boolean, { numbers }: LotInSeason): string {
   if (state !== cold) return beginnings[state];
-  const tooCool = thresholdsOf(numbers).coldBegins > coldAtMost;
-  const begins = tooCool ? 'Too cool to grow from now on: it rests.' : 'Rest from cold begins.';
+  const begins = tooCoolToGrow(numbers)
+    ? 'Too cool to grow from now on: it rests.'
+    : 'Rest from cold begins.';
   const care = moist
     ? 'No feed; give it air, and water with a light hand.'
     : 'Let it dry, give it air, and leave it be.';
   return `${begins} ${care}`;
 }
 
-const ending = (state: number, next: number) =>
-  next === stretching
-    ? 'It stirs before there is light enough. Keep it cool and nearly dry, or give it more light.'
+function ending(state: number, next: number, { numbers }: LotInSeason): string {
+  if (next === stretching)
+    return 'It stirs before there is light enough. Keep it cool and nearly dry, or give it more light.';
+  return state === cold && tooCoolToGrow(numbers)
+    ? 'Warm enough to grow again: its rest ends. Look for new growth before it gets much water.'
     : endings[state];
+}
 
 /** When each rest begins and ends, on the days on which the state changes. */
 export function restTasks(subject: LotInSeason): Draft[] {
@@ -65,7 +72,7 @@ export function restTasks(subject: LotInSeason): Draft[] {
     const end = ringDay(to + 1, count);
     return [
       draft('rest-begins', from, beginning(lot.state[from], moist, subject)),
-      draft('rest-ends', end, ending(lot.state[ringDay(to, count)], lot.state[end])),
+      draft('rest-ends', end, ending(lot.state[ringDay(to, count)], lot.state[end], subject)),
     ].filter((task) => task !== null);
   });
 

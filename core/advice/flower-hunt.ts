@@ -59,7 +59,8 @@ function optionsOf(hunt: Hunt, which: 0 | 1, setting: SeasonSetting, run: Warmth
     }
     const known = run !== null && touched ? undefined : hunt.windows.get(keeping);
     if (days === null && known === undefined) return [];
-    const window = known === undefined ? screenFlowers(subject, days as PlantDays).window : known;
+    const window =
+      known === undefined ? screenFlowers(subject, days as PlantDays, setting.year.startDay).window : known;
     if (run === null) hunt.windows.set(keeping, window);
     if (window === null) return [];
     hunt.flowers[which] = true;

@@ -28,10 +28,14 @@ export function daysThrough(setting: SeasonSetting, lot: Lot, stays: readonly St
   return days;
 }
 
-/** Flowering alone of a lot that is to be looked through in hundreds of keepings; what is kept of them is judged in full. */
+/**
+ * Flowering alone of a lot that is to be looked through in hundreds of keepings; what is kept of them is judged in full.
+ * @param startDay the season's first day as day of a common year
+ */
 export function screenFlowers(
   { lot, group, numbers }: { readonly lot: Lot; readonly group: PlantGroup; readonly numbers: GroupNumbers },
   days: PlantDays,
+  startDay: number,
 ): FlowerOutlook {
-  return flowerOutlook(group, numbers, days, runPlants(numbers, days, { watering: lot.watering }));
+  return flowerOutlook(group, numbers, days, runPlants(numbers, days, { watering: lot.watering, startDay }));
 }

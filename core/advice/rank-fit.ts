@@ -8,14 +8,19 @@ import { harmsOf, winterWords } from './rank-words.ts';
 import { mean, sum } from './winter-sums.ts';
 import type { WinterFit } from './rank-result.ts';
 
-/** First and last day of the winter half-year. */
+/** First and last day of the winter half-year, and the season's first day as day of a common year (1 August where not given). */
 interface Winter {
   readonly from: number;
   readonly to: number;
+  readonly startDay?: number;
 }
 
 /** What of a lot's winter half-year counts for the score. */
-export function winterFacts(lot: LotSeason, numbers: GroupNumbers, { from, to }: Winter): WinterFacts {
+export function winterFacts(
+  lot: LotSeason,
+  numbers: GroupNumbers,
+  { from, to, startDay }: Winter,
+): WinterFacts {
   const stateDays = plantStates.map(() => 0);
   let [coolDays, dryInSeason, heldCold, heldDim, sparedKelvin] = [0, 0, 0, 0, Infinity];
   for (let day = from; day <= to; day++) {
@@ -24,7 +29,7 @@ export function winterFacts(lot: LotSeason, numbers: GroupNumbers, { from, to }:
     if (numbers.restBelow !== null && state !== stretching && lot.lived.leafMean[day] < numbers.restBelow)
       coolDays += 1;
     const lit = lot.rememberedLight[day] >= numbers.lightHold;
-    if (state === restingDry && lit && isDryMonth(numbers, seasonMonth(day))) dryInSeason += 1;
+    if (state === restingDry && lit && isDryMonth(numbers, seasonMonth(day, startDay))) dryInSeason += 1;
     const held = heldAtRest(lot.rememberedLeaf[day], lot.rememberedLight[day], numbers);
     if (state === restingCold) heldCold += held;
     if (state === restingDim) heldDim += held;

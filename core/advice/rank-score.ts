@@ -82,7 +82,7 @@ const darkBelow = 10;
 /** How far its light holds a plant at rest, 0–1: wholly where it is cold; else by its share of the hold light. */
 export function heldAtRest(warmth: number, light: number, numbers: GroupNumbers): number {
   if (warmth <= Math.max(darkBelow, numbers.restBelow ?? darkBelow)) return 1;
-  return Math.min(1, light / numbers.lightHold);
+  return light < numbers.lightHold ? light / numbers.lightHold : 1;
 }
 /** Share of the score that the cool rest has where flowers follow it, and where it is only of profit (judgement). */
 const restShare = { flowers: 0.4, profit: 0.1 };

@@ -55,7 +55,8 @@ function fitOf(setting: SeasonSetting, groupId: string, placeId: string): Winter
   const group = planGroup(plan, groupId);
   if (group === null) throw new RangeError(`expected a plant group of the plan, got ${groupId}`);
   const lot = lotOf({ id: 'ranked', name: group.name, group: groupId, place: placeId, area: 1 });
-  const fit = winterFit(judgeLot(setting, lot), group, planNumbers(plan, groupId), year.winter);
+  const winter = { ...year.winter, startDay: year.startDay };
+  const fit = winterFit(judgeLot(setting, lot), group, planNumbers(plan, groupId), winter);
   const inRain = placeId === outdoors && fit.verdict !== 'unsafe';
   return inRain ? { ...fit, words: `${fit.words} ${rainKeptOff}` } : fit;
 }

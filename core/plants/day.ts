@@ -53,17 +53,26 @@ export function constantDays(
   };
 }
 
-/** First day of each month after 1 August in a year of 365 days. */
-const monthStarts = [0, 31, 61, 92, 122, 153, 184, 212, 243, 273, 304, 334];
+/** Days before each month of a common year. */
+const daysBefore = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334];
+
+/** 1 August, as day of a common year (0 = 1 January). */
+export const firstOfAugust = 212;
+
+/** Month of a day of the common year, 0–11. */
+function monthOf(ofYear: number): number {
+  let month = 0;
+  while (month < 11 && ofYear >= (daysBefore[month + 1] as number)) month += 1;
+  return month;
+}
 
 /**
- * Month of a season's day as a northern grower counts, 1–12. The season begins on 1 August, or on 1 February south
- * of the equator, so that both give 8 for the first day.
+ * Month of a season's day as a northern grower counts, 1–12: the month in which a season begins counts as August,
+ * wherever it is, so that winter is October to March, and months begin where those of the site's calendar do.
  * @param day days after the season's first day, any whole number
+ * @param startDay the season's first day as day of a common year, 0 = 1 January
  */
-export function seasonMonth(day: number): number {
-  const inYear = ((day % 365) + 365) % 365;
-  let month = 0;
-  while (month < 11 && inYear >= (monthStarts[month + 1] as number)) month += 1;
-  return ((month + 7) % 12) + 1;
+export function seasonMonth(day: number, startDay = firstOfAugust): number {
+  const inYear = (((startDay + day) % 365) + 365) % 365;
+  return ((monthOf(inYear) - monthOf(startDay) + 19) % 12) + 1;
 }

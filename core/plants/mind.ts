@@ -1,6 +1,5 @@
 import type { GroupNumbers } from '../plan/groups.ts';
 import type { PlantDays } from './day.ts';
-import { seasonMonth } from './day.ts';
 import { hardenedBy, hardeningTarget, hardenFeltDays } from './hardening.ts';
 import { dayWeight, switchedBelow } from './memory.ts';
 import { bit } from './reading.ts';
@@ -190,7 +189,7 @@ function liveLight(mind: Mind, group: GroupNumbers, at: Thresholds, dailyLight: 
 }
 
 /**
- * Lives through one day. Switches on temperature and water know nothing of light, so that more light can only
+ * Lives through one day, in a `month` as a northern grower counts (`seasonMonth`). Switches on temperature and water know nothing of light, so that more light can only
  * turn lack into plenty: it never lengthens resting dim and stretching together.
  */
 export function liveDay(
@@ -200,12 +199,12 @@ export function liveDay(
   days: PlantDays,
   day: number,
   watering: Watering,
-  firstSeasonDay: number,
+  month: number,
 ): void {
   for (let rank = 0; rank < rankRest; rank += 1) mind.since[rank] = (mind.since[rank] as number) + 1;
   liveWarmth(mind, group, at, days.meanLeaf[day] as number, days.mostLeaf[day] as number);
   liveHeat(mind, group, days, day);
-  liveWater(mind, group, days.watered?.[day], watering, seasonMonth(firstSeasonDay + day));
+  liveWater(mind, group, days.watered?.[day], watering, month);
   liveLight(mind, group, at, days.dailyLight[day] as number);
 }
 

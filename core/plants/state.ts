@@ -1,6 +1,6 @@
 import type { GroupNumbers } from '../plan/groups.ts';
 import type { PlantDays } from './day.ts';
-import { dayCount } from './day.ts';
+import { dayCount, firstOfAugust, seasonMonth } from './day.ts';
 import { becauseOf, crossingOf } from './crossed.ts';
 import type { Crossing } from './crossing.ts';
 import { declineShare } from './injury.ts';
@@ -23,8 +23,10 @@ export interface PlantOptions {
   readonly spinUpDays?: number;
   /** Whether the days before the first are the last of the series (a year, default) or its first week over again. */
   readonly cyclic?: boolean;
-  /** Days from the season's start (1 August, 1 February in the south) to the first day; default 0. */
+  /** Days from the season's start to the first day; default 0. */
   readonly firstSeasonDay?: number;
+  /** The season's first day as day of a common year (0 = 1 January), for the months in which it is kept dry; default 1 August. */
+  readonly startDay?: number;
 }
 
 export interface PlantTransition {
@@ -91,7 +93,7 @@ function spinUp(
   count: number,
   options: Required<PlantOptions>,
 ): Mind {
-  const { spinUpDays, cyclic, watering, firstSeasonDay } = options;
+  const { spinUpDays, cyclic, watering, firstSeasonDay, startDay } = options;
   const week = Math.min(7, count);
   const [warmth, light, high] = [days.meanLeaf, days.dailyLight, days.mostLeaf].map((values) =>
     meanOf(values, week),
@@ -100,7 +102,7 @@ function spinUp(
   const cycle = cyclic ? count : week;
   for (let back = spinUpDays; back > 0; back -= 1) {
     const day = ((-back % cycle) + cycle) % cycle;
-    liveDay(mind, group, at, days, day, watering, firstSeasonDay - back - day);
+    liveDay(mind, group, at, days, day, watering, seasonMonth(firstSeasonDay - back, startDay));
   }
   return mind;
 }
@@ -231,13 +233,21 @@ function giveVerdicts(
   }
 }
 
+const usual: Required<PlantOptions> = {
+  watering: 'by-season',
+  spinUpDays: 30,
+  cyclic: true,
+  firstSeasonDay: 0,
+  startDay: firstOfAugust,
+};
+
 /**
  * Carries a plant group through its days: indices of the day, state with memory and hysteresis, the factor that
  * holds, and how far the next better and the next worse state are. Development follows the 24-h mean leaf temperature.
  */
 export function runPlants(group: GroupNumbers, days: PlantDays, options: PlantOptions = {}): PlantResult {
   const count = dayCount(days);
-  const all = { watering: 'by-season', spinUpDays: 30, cyclic: true, firstSeasonDay: 0, ...options } as const;
+  const all = { ...usual, ...options };
   const at = thresholdsOf(group);
   const mind = spinUp(group, at, days, count, all);
   const result = emptyResult(count);
@@ -248,7 +258,7 @@ export function runPlants(group: GroupNumbers, days: PlantDays, options: PlantOp
   };
   const flagsBefore = flagsOf(mind);
   for (let day = 0; day < count; day += 1) {
-    liveDay(mind, group, at, days, day, all.watering, all.firstSeasonDay);
+    liveDay(mind, group, at, days, day, all.watering, seasonMonth(all.firstSeasonDay + day, all.startDay));
     recordDay(result, kept, group, days, day, mind);
     result.state[day] = stateOf(kept.flags[day] as number, group);
   }

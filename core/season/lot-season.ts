@@ -66,7 +66,7 @@ export function runLot(
     dailyLight: lived.dailyLight,
     photoperiod: lived.photoperiod,
   };
-  const result = runPlants(numbers, days, { watering: lot.watering });
+  const result = runPlants(numbers, days, { watering: lot.watering, startDay: year.startDay });
   const coldLimit = coldLimits(numbers, result);
   const harms = harmDoses(numbers, leaf, year.clock.stepMinutes, result.wet, lived.dailyLight, {
     coldLimit,

@@ -89,7 +89,11 @@ describe('the search', () => {
         if (index % 7 !== 0) continue;
         const moved = { ...subject.lot, place: keeping.placeId, moves: [...keeping.moves] };
         const judged = judgeLot(setting, moved, subject.numbers);
-        const screened = screenFlowers(subject, daysThrough(setting, subject.lot, keeping.stays));
+        const screened = screenFlowers(
+          subject,
+          daysThrough(setting, subject.lot, keeping.stays),
+          setting.year.startDay,
+        );
         expect(screened).toEqual(judged.flowering);
         if (screened.window !== null) met += 1;
         const harm = harmDaysOf(judged);

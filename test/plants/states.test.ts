@@ -7,6 +7,7 @@ import {
   runPlants,
   settleDays,
   restsMoist,
+  seasonMonth,
   waterAdvice,
   weeklyStates,
 } from '../../core/plants/index.ts';
@@ -209,6 +210,22 @@ describe('rules of the trade on single groups (common practice, no source)', () 
     const [january, july] = [165, 345];
     expect([stateIdOn(lithops, january), stateIdOn(lithops, july)]).toEqual(['resting-dry', 'growing']);
     expect([stateIdOn(conophytum, january), stateIdOn(conophytum, july)]).toEqual(['growing', 'resting-dry']);
+  });
+});
+
+describe('months of a season', () => {
+  it('are those of the calendar in the north, and begin on the first of a month everywhere', () => {
+    const month = (day: number, startDay?: number) => seasonMonth(day, startDay);
+    expect([0, 30, 31, 152, 153, 364, 365, -1].map((day) => month(day))).toEqual([8, 8, 9, 12, 1, 7, 8, 7]);
+    // From 1 February: the last of February is still August, 1 April begins October, 31 January is July.
+    expect([0, 27, 28, 58, 59, 364, -1].map((day) => month(day, 31))).toEqual([8, 8, 9, 9, 10, 7, 7]);
+    for (const startDay of [0, 31, 59, 120, 212, 304])
+      for (let day = -40; day < 400; day += 1) {
+        const turns = month(day, startDay) !== month(day - 1, startDay);
+        const first =
+          new Date(Date.UTC(2025, 0, 1 + ((((startDay + day) % 365) + 365) % 365))).getUTCDate() === 1;
+        expect(turns, `${startDay} ${day}`).toBe(first);
+      }
   });
 });
 

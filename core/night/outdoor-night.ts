@@ -48,10 +48,15 @@ export function outdoorNight(
     words: outdoorWords(verdict, {
       margin,
       band: input.band,
-      leastAt: clockWords(night.clock.civil[least.at]),
+      leastAt: clockWords(beginOf(night, least.at)),
       ...whoSuffers(standing, limits, verdict === 'close' ? leastOf(leafColdForecast).value : least.value),
     }),
   };
+}
+
+/** Civil time at which a step begins [minutes after midnight], as `leastMs` has it; the clock has the full minute of its middle. */
+function beginOf(night: SiteYear, step: number): number {
+  return (night.clock.civil[step] - Math.floor(night.steps.stepMinutes / 2) + 1440) % 1440;
 }
 
 /** Leaves in the open in a night warmer or colder by `shift` [K]. */

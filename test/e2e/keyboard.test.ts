@@ -19,6 +19,10 @@ it('the number keys open the nine views, the arrows move over the sheet, and ? n
   expect(await week.locator('strong').first().innerText()).toBe(dates);
   await page.keyboard.press('ArrowDown');
   await week.getByRole('heading', { name: 'Tunnel in the orchard' }).waitFor();
+  for (let down = 0; down < 5; down += 1) await page.keyboard.press('ArrowDown');
+  await week.getByRole('heading', { name: 'Outdoors' }).waitFor();
+  // The levers stay those of the last place.
+  expect(await page.getByLabel('At', { exact: true }).inputValue()).toBe('window');
   await page.keyboard.press('?');
   const help = page.getByRole('dialog', { name: 'Keys' });
   await help.getByText('Drop the change being tried, or close a window').waitFor();

@@ -123,6 +123,16 @@ describe('tonight outdoors', () => {
     expect(Math.min(...(byLow.get('safe') ?? []))).toBeGreaterThan(1.95);
   });
 
+  it('says the time that its figure says', () => {
+    const { words, leastMs } = outdoorsOf({ low: -6, duskTemperature: 3 });
+    const clock = new Intl.DateTimeFormat('en-GB', {
+      timeZone: plan.site.timeZone,
+      hour: '2-digit',
+      minute: '2-digit',
+    }).format(leastMs);
+    expect(words).toContain(`about ${clock};`);
+  });
+
   it('names the neediest and counts the others past their limit', () => {
     const more = withOutdoors(
       { id: 'second', name: 'Busy roots', group: 'pelargonium', plants: 6 },

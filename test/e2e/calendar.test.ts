@@ -12,7 +12,7 @@ it('a lot is carried on a day, the strip, the sheet and the calendar say so, and
   const before = await session.drawing(leanTo);
   await session.view('Places');
   await page.locator('#part-plants > summary').click();
-  await page.locator('#part-plants summary').filter({ hasText: lot }).click();
+  await page.locator('#part-plants details > summary').filter({ hasText: lot }).click();
   const card = page.getByRole('group', { name: lot, exact: true });
   await card.getByRole('img', { name: `${lot}: ${leanTo} all year` }).waitFor();
   await card.getByRole('button', { name: 'Carry it elsewhere on a day' }).click();

@@ -6,7 +6,10 @@ import type { RandomStream } from '../weather/index.ts';
  * How far a number of a plant group may lie from what the catalogue says: kelvin, hours, or a share of the number.
  * All deviations here are judgement, no source. They are meant to hold both the doubt about the figure and the
  * difference between the plants of a group: workers who measured the same species give base and optimum temperatures
- * some 1–3 K apart and light needs often a fifth to a third apart (from memory). No base temperature of a succulent is
+ * some 1–3 K apart and light needs often a fifth to a third apart (from memory). Two trials put good light for kalanchoes
+ * at 8–10 mol (Mortensen, ten pot plants by light and temperature) and at 15–20 mol (Mortensen 2014, Rosa and Kalanchoe):
+ * two draws that far apart, ln(17.5/9) = 0.66, are of a share of 0.47, so that 0.3 is no wide spread for a light that
+ * nobody measured. No base temperature of a succulent is
  * published: for an echeveria practice would put it at 5 °C, while growth as good at 10 as at 20 °C (Erwin et al.,
  * constant-temperature trial) needs 0–3 °C.
  */

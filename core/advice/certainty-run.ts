@@ -4,8 +4,9 @@ import type { Lot, Plan } from '../plan/schema.ts';
 import { drawNumbers } from '../plants/index.ts';
 import { randomStream } from '../weather/index.ts';
 import type { WeatherYear, Winters } from '../weather/index.ts';
-import { createSeasonCache, judgeLot, seasonSetting } from '../season/index.ts';
+import { createSeasonCache, judgeLot, placeOn, seasonSetting } from '../season/index.ts';
 import type { SeasonCache, SeasonSetting } from '../season/index.ts';
+import { monthDayOf } from './calendar-words.ts';
 import type { Certainty } from './certainty-result.ts';
 import { sampleOf } from './certainty-sample.ts';
 import { addWinter, emptyTally, readTally } from './certainty-tally.ts';
@@ -105,6 +106,18 @@ export function certaintyRun(plan: Plan, weather: WeatherYear, options: RunOptio
   };
 }
 
+/**
+ * A lot that stands on each date where it does in the shown season, told for a season that begins on another day of the
+ * year: between the tropics a season's first day follows its weather, and a lot's first place goes with that day.
+ */
+export function lotFrom(lot: Lot, shownStart: number, start: number): Lot {
+  if (start === shownStart || lot.moves.length === 0) return lot;
+  const place = placeOn(lot, shownStart, (start - shownStart + 365) % 365);
+  const first = monthDayOf(0, shownStart);
+  const back = lot.moves.some(({ on }) => on === first) ? [] : [{ on: first, to: lot.place }];
+  return { ...lot, place, moves: [...lot.moves, ...back] };
+}
+
 function growLot(
   kind: LikeLots,
   shown: SeasonSetting,
@@ -114,13 +127,14 @@ function growLot(
 ): void {
   const { lot, tally } = kind;
   const shift = shown.year.startDay - setting.year.startDay;
+  const there = lotFrom(lot, shown.year.startDay, setting.year.startDay);
   const draws = Array.from({ length: options.draws }, (_, draw) => drawOf(kind, winter, draw, options));
-  const drawn = draws.map((each) => sampleOf(judgeLot(setting, lot, each), shift));
+  const drawn = draws.map((each) => sampleOf(judgeLot(setting, there, each), shift));
   const inShown = (tally.inShown < drawsInShown ? draws : []).map((each) =>
     sampleOf(judgeLot(shown, lot, each)),
   );
   const { weeks } = sampleOf(judgeLot(shown, lot));
-  addWinter(tally, weeks, { nominal: sampleOf(judgeLot(setting, lot), shift), drawn, inShown });
+  addWinter(tally, weeks, { nominal: sampleOf(judgeLot(setting, there), shift), drawn, inShown });
 }
 
 function reading(

@@ -1,8 +1,8 @@
 import { outdoors } from '../plan/schema.ts';
 import type { Lot, Move, Plan } from '../plan/schema.ts';
-import { daysBeforeMonth } from '../season/calendar.ts';
 import { staysOf } from '../season/index.ts';
 import type { Stay } from '../season/index.ts';
+import { monthDayOf } from './calendar-words.ts';
 
 /** One way to keep a lot through the season. */
 export interface Keeping {
@@ -18,14 +18,6 @@ export interface Keeping {
 /** Days between the dates that are tried for a move, and for the first of a move away and back [d]. */
 const dateStep = 7;
 const awayStep = 28;
-
-/** A day of the season as `MM-DD`. */
-export function monthDayOf(day: number, startDay: number): string {
-  const ofYear = (startDay + day) % 365;
-  const month = daysBeforeMonth.findLastIndex((before) => before <= ofYear);
-  const two = (value: number) => String(value).padStart(2, '0');
-  return `${two(month + 1)}-${two(ofYear - daysBeforeMonth[month] + 1)}`;
-}
 
 /** Moves of one list that the other lacks, and the other way round, a move to the same place on another day being one. */
 function movesChanged(before: readonly Move[], after: readonly Move[]): number {

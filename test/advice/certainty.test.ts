@@ -16,7 +16,9 @@ import {
 } from '../../core/index.ts';
 import type { Certainty, CertaintyOptions, Lot, LotCertainty, Plan, WeatherYear } from '../../core/index.ts';
 import type { PlantResult } from '../../core/index.ts';
+import { lotFrom } from '../../core/advice/certainty-run.ts';
 import { statesByWeek } from '../../core/advice/certainty-sample.ts';
+import { placeOn } from '../../core/season/index.ts';
 
 const weather = weatherFromPlan(demonstrationPlan) as WeatherYear;
 const echeveria = lotOf({ id: 'one', name: 'One', group: 'echeveria', place: outdoors, area: 1 });
@@ -207,5 +209,28 @@ describe('certainty', () => {
         expect([...statesByWeek(state)]).toEqual(weeks.map((week) => week.state));
       }),
     );
+  });
+});
+
+describe('a lot in a winter whose season begins on another day', () => {
+  it('stands on each date of the year where it does in the shown season', () => {
+    const move = (on: string, to: string) => ({ on, to });
+    const courses = [
+      [move('10-20', 'lean-to'), move('04-25', outdoors)],
+      [move('10-20', 'lean-to')],
+      [move('08-01', 'tunnel'), move('01-15', 'lean-to')],
+      [],
+    ];
+    const ring = (day: number) => ((day % 365) + 365) % 365;
+    for (const moves of courses)
+      for (const shown of [212, 31, 120])
+        for (const start of [212, 31, 0, 304, 334]) {
+          const lot = { ...agave, moves };
+          const there = lotFrom(lot, shown, start);
+          for (let date = 0; date < 365; date += 1)
+            expect(placeOn(there, start, ring(date - start)), `${shown} ${start} ${date}`).toBe(
+              placeOn(lot, shown, ring(date - shown)),
+            );
+        }
   });
 });

@@ -12,7 +12,8 @@ import {
 } from '../../core/index.ts';
 import type { Lot, LotSeason, Plan, WeatherYear } from '../../core/index.ts';
 import { roomFor } from '../../core/advice/flower-bench.ts';
-import { keepingsOf, monthDayOf } from '../../core/advice/flower-keepings.ts';
+import { monthDayOf } from '../../core/advice/calendar-words.ts';
+import { keepingsOf } from '../../core/advice/flower-keepings.ts';
 import type { Keeping } from '../../core/advice/flower-keepings.ts';
 import { harmDaysOf } from '../../core/advice/flower-harm.ts';
 import { daysThrough, screenFlowers } from '../../core/advice/flower-screen.ts';

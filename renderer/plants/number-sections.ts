@@ -140,7 +140,7 @@ export const numberSections: readonly NumberSection[] = [
   },
   {
     title: 'Light',
-    note: 'Daily light at the plant',
+    note: 'Light at the plant, mol/m² a day',
     curves: ['light', 'needed'],
     rows: [
       light('lightHold', 'Holds when cool with', undefined, 'lightStretch'),

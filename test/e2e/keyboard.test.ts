@@ -22,7 +22,8 @@ it('the number keys open the nine views, the arrows move over the sheet, and ? n
   for (let down = 0; down < 5; down += 1) await page.keyboard.press('ArrowDown');
   await week.getByRole('heading', { name: 'Outdoors' }).waitFor();
   // The levers stay those of the last place.
-  expect(await page.getByLabel('At', { exact: true }).inputValue()).toBe('window');
+  const levers = page.getByRole('region', { name: 'Try a change' });
+  expect(await levers.getByRole('combobox').first().inputValue()).toBe('window');
   await page.keyboard.press('?');
   const help = page.getByRole('dialog', { name: 'Keys' });
   await help.getByText('Drop the change being tried, or close a window').waitFor();

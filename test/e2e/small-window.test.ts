@@ -54,6 +54,10 @@ it('at 1024 × 700 nothing essential is cut or covered and no view scrolls sidew
     await page.getByRole('heading', { level: 1, name: heading, exact: true }).waitFor();
     await look(name);
   }
+  await session.view('Places');
+  await page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: 'Outdoors' }).click();
+  await page.getByRole('heading', { level: 1, name: 'Outdoors' }).waitFor();
+  await look('Outdoors');
   await session.view('Winter sheet');
   await page.getByRole('slider', { name: 'Heater set to, by night' }).press('ArrowRight');
   await page.getByRole('region', { name: 'What the change does' }).waitFor();

@@ -26,7 +26,8 @@ it('from opening to an answer: three figures of the forecast, a verdict a place,
   await enter(page, 'At dusk', '9');
   await enter(page, 'Forecast low', '7');
   await page.getByLabel('Overcast').check();
-  await expect.poll(() => summary(page).innerText(), soon).toBe('Every place is safe tonight.');
+  // In summer the words go on with what stands outdoors.
+  await expect.poll(() => summary(page).innerText(), soon).toMatch(/^Every place is safe tonight[.,]/);
 
   await enter(page, 'At dusk', '32F');
   await enter(page, 'Forecast low', '−18');
@@ -108,4 +109,23 @@ it('a paraffin stove says what it burns, whether its tank lasts, and what it doe
 
   const leanTo = page.getByRole('region', { name: 'Lean-to on the kitchen wall' });
   expect(await leanTo.getByText(/carbon dioxide|litres tonight/).count()).toBe(0);
+});
+
+it('plants outdoors on a spring night have a verdict of their own, and the way to where they stand', async () => {
+  const { page } = session;
+  await page.clock.setFixedTime(new Date('2026-05-02T15:00Z'));
+  await session.view('Tonight');
+  await enter(page, 'Forecast low', '-3');
+  await expect.poll(() => summary(page).innerText(), soon).toMatch(/what stands outdoors/);
+  const open = page.getByRole('region', { name: 'Outdoors' });
+  await open.getByText(/Harm:\s+Agave from the steps: .* bring it in before dark\./).waitFor();
+  expect(await open.getByText('Heater').count()).toBe(0);
+  expect(await session.accessibility()).toEqual([]);
+
+  await open.getByRole('button', { name: 'Outdoors', exact: true }).click();
+  await page.getByRole('heading', { level: 1, name: 'Outdoors' }).waitFor();
+  const standing = page.getByRole('region', { name: 'Plants outdoors' });
+  await standing.getByText('Agave from the steps').first().waitFor();
+  await page.getByRole('columnheader', { name: 'Under cover from' }).waitFor();
+  expect(await session.accessibility()).toEqual([]);
 });

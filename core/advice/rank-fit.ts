@@ -2,7 +2,7 @@ import type { GroupNumbers, PlantGroup } from '../plan/groups.ts';
 import type { LotSeason } from '../season/result.ts';
 import { isDryMonth, plantStates, seasonMonth } from '../plants/index.ts';
 import { restingCold, restingDim, restingDry, stretching } from '../plants/words.ts';
-import { heldAtRest, scoreOf } from './rank-score.ts';
+import { drawnUp, heldAtRest, scoreOf } from './rank-score.ts';
 import type { WinterFacts, WinterWant } from './rank-score.ts';
 import { harmsOf, winterWords } from './rank-words.ts';
 import { mean, sum } from './winter-sums.ts';
@@ -22,7 +22,7 @@ export function winterFacts(
   { from, to, startDay }: Winter,
 ): WinterFacts {
   const stateDays = plantStates.map(() => 0);
-  let [coolDays, dryInSeason, heldCold, heldDim, sparedKelvin] = [0, 0, 0, 0, Infinity];
+  let [coolDays, dryInSeason, heldCold, heldDim, drawn, sparedKelvin] = [0, 0, 0, 0, 0, Infinity];
   for (let day = from; day <= to; day++) {
     const state = lot.state[day];
     stateDays[state] += 1;
@@ -30,7 +30,9 @@ export function winterFacts(
       coolDays += 1;
     const lit = lot.rememberedLight[day] >= numbers.lightHold;
     if (state === restingDry && lit && isDryMonth(numbers, seasonMonth(day, startDay))) dryInSeason += 1;
-    const held = heldAtRest(lot.rememberedLeaf[day], lot.rememberedLight[day], numbers);
+    const remembered = [lot.rememberedLeaf[day], lot.rememberedLight[day]] as const;
+    const held = heldAtRest(...remembered, numbers);
+    if (state === stretching) drawn += drawnUp(...remembered, numbers);
     if (state === restingCold) heldCold += held;
     if (state === restingDim) heldDim += held;
     sparedKelvin = Math.min(sparedKelvin, lot.lived.leafLeast[day] - lot.coldLimit[day]);
@@ -44,7 +46,17 @@ export function winterFacts(
     decline: daysOf(lot.declineDose),
     scorch: daysOf(lot.scorchDose),
   };
-  return { stateDays, days: to - from + 1, coolDays, heldCold, heldDim, dryInSeason, sparedKelvin, harm };
+  return {
+    stateDays,
+    days: to - from + 1,
+    coolDays,
+    heldCold,
+    heldDim,
+    drawn,
+    dryInSeason,
+    sparedKelvin,
+    harm,
+  };
 }
 
 /** What a group wants of a winter. */

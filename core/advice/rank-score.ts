@@ -1,4 +1,5 @@
 import type { GroupNumbers, Habit } from '../plan/groups.ts';
+import { lackEnds, lightNeeded, thresholdsOf } from '../plants/thresholds.ts';
 import { restingCold, restingDim, restingDry, stretching } from '../plants/words.ts';
 import type { WinterFit } from './rank-result.ts';
 
@@ -15,6 +16,8 @@ export interface WinterFacts {
    */
   readonly heldCold: number;
   readonly heldDim: number;
+  /** Of the days of stretching, how many it is drawn up for in full [d]: see `drawnUp`. */
+  readonly drawn: number;
   /** Held dry in months in which the group is kept dry anyway, with light enough to stay compact [d]. */
   readonly dryInSeason: number;
   /** Least distance of the leaf from the cold limit of its day [K]. */
@@ -62,11 +65,11 @@ export function gravities(facts: WinterFacts, want: WinterWant): Record<HarmId, 
 
 /**
  * What a day in each state is worth, in the order of `plantStates`: growing, slow, resting from cold, from heat, from
- * dark, held dry, stretching (judgement, no source). A safe rest is as good as growing, but not for winter growers.
+ * dark, held dry, stretching where it is not drawn up (judgement, no source). A safe rest is as good as growing, but not for winter growers.
  */
 const worth = {
-  usual: [1, 0.9, 0.95, 0.5, 0.45, 0.5, 0],
-  winterGrower: [1, 0.85, 0.45, 0.3, 0.3, 0.35, 0],
+  usual: [1, 0.9, 0.95, 0.5, 0.45, 0.5, 0.9],
+  winterGrower: [1, 0.85, 0.45, 0.3, 0.3, 0.35, 0.85],
 };
 /**
  * What a day of rest from dark is worth to a plant that stands unchanged in the dark, where its light holds it or it is
@@ -78,6 +81,15 @@ const standingStill = 0.75;
  * cactuses and agaves through the winter in a cellar below 10 °C, and those that rest warmer below the mean of their rest.
  */
 const darkBelow = 10;
+
+/**
+ * How badly a plant that stretches is drawn up, 0–1: in full at half the light that keeps it compact at its warmth (there
+ * stretching is severe), not at all where its light is enough again (judgement, no source).
+ */
+export function drawnUp(warmth: number, light: number, numbers: GroupNumbers): number {
+  const share = light / lightNeeded(numbers, thresholdsOf(numbers), warmth);
+  return Math.min(1, Math.max(0, (lackEnds - share) / (lackEnds - 0.5)));
+}
 
 /** How far its light holds a plant at rest, 0–1: wholly where it is cold; else by its share of the hold light. */
 export function heldAtRest(warmth: number, light: number, numbers: GroupNumbers): number {
@@ -98,16 +110,20 @@ export function restWanted(want: WinterWant): number {
   return restBelow === null || restWeeks === null || growsInWinter(want) ? 0 : 7 * restWeeks;
 }
 
-/** Worth of its days, 0–1; each day of stretching takes from the others too, since what is drawn stays drawn. */
+/**
+ * Worth of its days, 0–1. A day of stretching is one of slow growth as far as it is not drawn up; as far as it is it takes
+ * from the others too, since what is drawn stays drawn.
+ */
 function worthOfDays(facts: WinterFacts, want: WinterWant): number {
-  const { stateDays, dryInSeason, heldCold, heldDim, days } = facts;
+  const { stateDays, dryInSeason, heldCold, heldDim, drawn, days } = facts;
   const values = [...(growsInWinter(want) ? worth.winterGrower : worth.usual)];
   if (want.numbers.canRestDim === 1) values[restingDim] = standingStill;
   const counted = [...stateDays];
   [counted[restingCold], counted[restingDim]] = [heldCold, heldDim];
+  counted[stretching] -= drawn;
   const sum = counted.reduce((total, count, state) => total + count * values[state], 0);
   const whole = sum + dryInSeason * (1 - values[restingDry]);
-  return (whole / days) * (1 - stateDays[stretching] / days);
+  return (whole / days) * (1 - drawn / days);
 }
 
 /** How well it lives, harms apart, 0–1: worth of its days, its rest, and the kelvin it has in hand. */

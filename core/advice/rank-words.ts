@@ -63,7 +63,7 @@ function lacks(facts: WinterFacts, want: WinterWant, extremes: WinterExtremes): 
   const light = `${figure(extremes.light)} mol/m² a day`;
   const list: [number, string][] = [
     [
-      lost({ stateDays: moved(stretching) }),
+      lost({ stateDays: moved(stretching), drawn: 0 }),
       `it draws up on ${days(facts.stateDays[stretching])}: too little light (${light}) for the warmth`,
     ],
     [

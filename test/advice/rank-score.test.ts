@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { planGroups, demonstrationPlan as plan, planNumbers } from '../../core/index.ts';
 import type { PlantGroup } from '../../core/index.ts';
 import { winterWant } from '../../core/advice/rank-fit.ts';
-import { comfort, gravities, heldAtRest, scoreOf } from '../../core/advice/rank-score.ts';
+import { comfort, drawnUp, gravities, heldAtRest, scoreOf } from '../../core/advice/rank-score.ts';
 import type { HarmId, WinterFacts } from '../../core/advice/rank-score.ts';
 import { harmsOf, winterWords } from '../../core/advice/rank-words.ts';
 
@@ -14,6 +14,7 @@ const facts = (stateDays: number[], more: Partial<WinterFacts> = {}): WinterFact
   coolDays: 0,
   heldCold: stateDays[2],
   heldDim: stateDays[4],
+  drawn: stateDays[6],
   dryInSeason: 0,
   sparedKelvin: 6,
   harm: none,
@@ -111,6 +112,18 @@ describe('what a group wants', () => {
         const scores = [0, 45, 90, 182].map((count) => score(id, days, { [held]: count }));
         expect(scores, id).toEqual([...new Set(scores)].sort((a, b) => a - b));
       }
+  });
+  it('stretching counts by how badly it draws up: in full at half the light that keeps it compact', () => {
+    const haworthia = planNumbers(plan, 'haworthia');
+    const warm = haworthia.optimumHigh;
+    expect(haworthia.lightStretch).toBe(2);
+    const degrees = [0.4, 1, 1.6, 2, 2.2, 3].map((light) => drawnUp(warm, light, haworthia));
+    [1, 1, 0.5, 1 / 6, 0, 0].forEach((degree, at) => expect(degrees[at]).toBeCloseTo(degree, 9));
+    const scores = [182, 90, 30, 0].map((days) => score('haworthia', drawn, { drawn: days }));
+    expect(scores).toEqual([...new Set(scores)].sort((a, b) => a - b));
+    // Barely too dim it is as good as slow.
+    const slowly = [0, 182, 0, 0, 0, 0, 0];
+    expect(scores[3]).toBeCloseTo(score('haworthia', slowly), 9);
   });
   it('a rest that no flowers follow is of profit only', () => {
     const [missed, missedForFlowers] = ['agave', 'desert-cacti'].map((id) =>

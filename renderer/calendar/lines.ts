@@ -59,6 +59,39 @@ export function linesOf(tasks: readonly CalendarTask[]): TaskLine[] {
     .sort((a, b) => a.from - b.from || (a.to ?? a.from) - (b.to ?? b.from));
 }
 
+/** Families whose tasks of one day belong to one walk along the bench. */
+const walks = new Set<Family>(['rest', 'water', 'feed']);
+const lotsOf = (line: TaskLine) => [...new Set(line.tasks.map(({ lotId }) => lotId))];
+
+/** Lines of the same plants on the same day made one where it is a rest, water or feed that changes; order kept. */
+export function joined(lines: readonly TaskLine[]): TaskLine[] {
+  const all: TaskLine[] = [];
+  for (const line of lines) {
+    const fits = (other: TaskLine) =>
+      other.from === line.from &&
+      other.tasks[0].nextSeason === line.tasks[0].nextSeason &&
+      lotsOf(other).join(' ') === lotsOf(line).join(' ') &&
+      [other, line].every(({ to, tasks }) => to === null && walks.has(kinds[tasks[0].kind].family));
+    const at = all.findIndex(fits);
+    if (at < 0) all.push(line);
+    else all[at] = { ...all[at], tasks: [...all[at].tasks, ...line.tasks] };
+  }
+  return all;
+}
+
+/** What a line says: the head of each kind of task in it, once. */
+export function headsOf(line: TaskLine): string {
+  const heads = [...new Set(line.tasks.map(headOf))];
+  return heads
+    .map((head, index) => (index === 0 ? head : head.charAt(0).toLocaleLowerCase() + head.slice(1)))
+    .join('; ');
+}
+
+/** The families of a line's tasks, each once. */
+export const familiesOf = (line: TaskLine): Family[] => [
+  ...new Set(line.tasks.map(({ kind }) => kinds[kind].family)),
+];
+
 /** True where a line's last day is before today; a date of the next season never is. */
 export function isPast(line: TaskLine, today: number): boolean {
   return !line.tasks[0].nextSeason && (line.to ?? line.from) < today;
@@ -128,7 +161,7 @@ const mostNames = 6;
 
 /** The plants a line is for: `Agaves and Aeoniums`, or the first few `and 12 more`. */
 export function namesOf(line: TaskLine, plan: Plan): string {
-  const names = line.tasks.map(({ lotId }) => plan.lots.find((lot) => lot.id === lotId)?.name ?? 'Plants');
+  const names = lotsOf(line).map((lotId) => plan.lots.find((lot) => lot.id === lotId)?.name ?? 'Plants');
   if (names.length <= mostNames) return listed(names);
   const told = names.slice(0, mostNames - 1);
   return listed([...told, `${names.length - told.length} more`]);

@@ -7,8 +7,11 @@ import { families, kinds } from '../../renderer/calendar/kinds.ts';
 import {
   dateless,
   everything,
+  familiesOf,
   filtered,
   headOf,
+  headsOf,
+  joined,
   linesOf,
   monthsOfLines,
   namesOf,
@@ -58,6 +61,32 @@ describe('the calendar by date', () => {
     const many = linesOf(demonstrationPlan.lots.slice(0, 8).map(({ id }) => task({ lotId: id })));
     expect(namesOf(many[0], demonstrationPlan)).toMatch(/^Pelargoniums from cuttings, .* and 3 more$/);
     expect(namesOf(many[0], demonstrationPlan).split(', ')).toHaveLength(5);
+  });
+
+  it('makes one line of what changes on one day for the same plants, and of nothing else', () => {
+    const ends = { kind: 'rest-ends', words: 'Rest from cold ends: it wakes.' } as const;
+    const water = { kind: 'water-again', words: 'A little water again.' } as const;
+    const lines = joined(
+      linesOf([
+        task({ from: 70, ...ends }),
+        task({ from: 70, ...water }),
+        task({ from: 70, to: 90 }),
+        task({ from: 70, ...water, words: 'Water again.', lotId: 'aeoniums' }),
+        task({ from: 71, ...water }),
+        task({ from: 72, ...ends }),
+        task({ from: 72, ...ends, lotId: 'aeoniums' }),
+        task({ from: 72, ...water }),
+      ]),
+    );
+    expect(lines.map((line) => [line.from, headsOf(line), familiesOf(line).length])).toEqual([
+      [70, 'Rest from cold ends; a little water again', 2],
+      [70, 'Water again', 1],
+      [70, 'Time to repot', 1],
+      [71, 'A little water again', 1],
+      [72, 'Rest from cold ends', 1],
+      [72, 'A little water again', 1],
+    ]);
+    expect(namesOf(lines[0], demonstrationPlan)).toBe('Agaves');
   });
 
   it('runs by months from the season’s start, empty ones left out', () => {
@@ -218,7 +247,7 @@ describe('of the demonstration plan', () => {
       expect(document.querySelectorAll('.lines details.past')).toHaveLength(0);
       const shut = document.querySelectorAll('.lines details').length;
       const show = button(/^Show what is past/);
-      const gone = Number(/: (\d+)\s+dates/.exec(show.textContent)?.[1]);
+      const gone = Number(/: (\d+)\s+entries/.exec(show.textContent)?.[1]);
       show.click();
       flushSync();
       expect(document.querySelectorAll('.lines details.past')).toHaveLength(gone);

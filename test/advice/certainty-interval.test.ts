@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { randomStream } from '../../core/index.ts';
 import type { RandomStream } from '../../core/index.ts';
 import { shareHalfWidth } from '../../core/advice/certainty-interval.ts';
+import { addWinter, emptyTally, weeksOfSeason } from '../../core/advice/certainty-tally.ts';
+import type { LotSample } from '../../core/advice/certainty-tally.ts';
 
 const draws = 12;
 
@@ -90,5 +92,26 @@ describe('interval of a share', () => {
     expect(shareHalfWidth({ winters: 0, draws, sum: 0, squares: 0, anyFor: 0, anyAgainst: 0 })).toBe(1);
     const grow = growing(() => draws);
     for (let winter = 0; winter < 1000; winter += 1) expect(grow().halfWidth).toBeGreaterThan(0);
+  });
+});
+
+describe('the tally of a lot', () => {
+  it('counts a winter of divided draws for and against, one of agreed draws on its side alone', () => {
+    const sample = (state: number): LotSample => ({
+      weeks: new Uint8Array(weeksOfSeason).fill(state),
+      restFrom: null,
+      harms: [false, false, false, false, false, false],
+    });
+    const tally = emptyTally();
+    for (const states of [
+      [1, 1, 1, 1],
+      [1, 1, 1, 0],
+      [0, 0, 0, 0],
+    ]) {
+      const drawn = states.map(sample);
+      addWinter(tally, sample(1).weeks, { nominal: sample(1), drawn, inShown: [] });
+    }
+    expect([tally.anyFor[7], tally.anyAgainst[7]]).toEqual([2, 2]);
+    expect([tally.agree[7], tally.squares[7], tally.byWinter[7]]).toEqual([1.75, 1.5625, 3]);
   });
 });

@@ -125,6 +125,12 @@ describe('what a group wants', () => {
     const slowly = [0, 182, 0, 0, 0, 0, 0];
     expect(scores[3]).toBeCloseTo(score('haworthia', slowly), 9);
   });
+  it('half of the comfort goes with the last of four kelvin in hand', () => {
+    const at = (sparedKelvin: number) => comfort(facts(growing, { sparedKelvin }), wantOf('aeonium'));
+    [-3, 0, 2, 4, 9].forEach((kelvin, index) =>
+      expect(at(kelvin)).toBeCloseTo([0.5, 0.5, 0.75, 1, 1][index], 9),
+    );
+  });
   it('a rest that no flowers follow is of profit only', () => {
     const [missed, missedForFlowers] = ['agave', 'desert-cacti'].map((id) =>
       comfort(facts(growing), wantOf(id)),

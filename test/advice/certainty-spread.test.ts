@@ -123,3 +123,28 @@ describe('spread of a group’s numbers', () => {
     expect(Math.max(...off.map(Math.abs))).toBeLessThanOrEqual(2 * said + 1e-12);
   });
 });
+
+describe('numbers of one family', () => {
+  it('miss together by half of their variance, and numbers of two families do not', () => {
+    const group = plantGroups.find(({ id }) => id === 'agave');
+    if (group === undefined) throw new RangeError('expected the agaves in the catalogue, got none');
+    const numbers = groupNumbers(group);
+    const draws = Array.from({ length: 1500 }, (_, seed) => drawNumbers(group, numbers, randomStream(seed)));
+    const off = (name: GroupNumberName) =>
+      draws.map((draw) => (draw[name] as number) - (numbers[name] as number));
+    const correlation = (a: readonly number[], b: readonly number[]) => {
+      const mean = (values: readonly number[]) =>
+        values.reduce((sum, value) => sum + value, 0) / values.length;
+      const [meanA, meanB] = [mean(a), mean(b)];
+      const together = mean(a.map((value, at) => (value - meanA) * ((b[at] as number) - meanB)));
+      return (
+        together / Math.sqrt(mean(a.map((v) => (v - meanA) ** 2)) * mean(b.map((v) => (v - meanB) ** 2)))
+      );
+    };
+    // The error of a correlation of 1500 draws is 0.02 to 0.026; cutting at two deviations and order take a little of it.
+    const of = (one: GroupNumberName, other: GroupNumberName) => correlation(off(one), off(other));
+    expect(of('restBelow', 'ceiling')).toBeGreaterThan(0.42);
+    expect(of('restBelow', 'ceiling')).toBeLessThan(0.58);
+    expect(Math.abs(of('restBelow', 'lightHold'))).toBeLessThan(0.08);
+  });
+});

@@ -105,6 +105,22 @@ describe('the bench', () => {
     expect(bench.placeId).toBe(demonstrationPlan.places[0].id);
   });
 
+  it('selects the open air over an undo, and keeps the levers of the place that was selected before', async () => {
+    bench.placeId = demonstrationPlan.places[1].id;
+    bench.show('sheet', { placeId: 'outdoors' });
+    expect([bench.placeId, bench.place, bench.leverPlace?.id]).toEqual([
+      'outdoors',
+      null,
+      demonstrationPlan.places[1].id,
+    ]);
+    bench.update('Rename', named('Second'));
+    await engine.answerAll();
+    const undoing = bench.undo();
+    await engine.answerAll();
+    await undoing;
+    expect([bench.placeId, bench.leverPlace?.id]).toEqual(['outdoors', demonstrationPlan.places[1].id]);
+  });
+
   it('keeps a change at once, saves it under its name and can take it back and bring it again', async () => {
     bench.update('Rename', named('Second'));
     expect(bench.plan.name).toBe('Second');

@@ -20,7 +20,7 @@ const unremarked = 7;
  * gives outdoors: civil twilight counts as day, as it does for the plants.
  */
 export function longDays(season: SeasonResult): LongDay[] {
-  const { plan, places, outdoor, winterFrom, winterTo } = season;
+  const { plan, places, outdoors, winterFrom, winterTo } = season;
   return places.flatMap(({ placeId, lots, daily }) => {
     const lamps = plan.places.find((place) => place.id === placeId)?.lamps ?? [];
     if (lamps.length === 0) return [];
@@ -32,7 +32,8 @@ export function longDays(season: SeasonResult): LongDay[] {
       for (let day = winterFrom; day <= winterTo; day++) {
         if (!stays.some((stay) => stay.placeId === placeId && day >= stay.from && day <= stay.to)) continue;
         const hours = daily.photoperiod[day];
-        if (hours <= critical || outdoor.dayLength[day] > critical || daily.lampLight[day] === 0) continue;
+        if (hours <= critical || outdoors.lived.photoperiod[day] > critical || daily.lampLight[day] === 0)
+          continue;
         days += 1;
         longest = Math.max(longest, hours);
       }

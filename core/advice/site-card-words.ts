@@ -1,6 +1,4 @@
-/** Latitude of the tropics [degrees], and the least swing of a climate with a winter of its own [K]: as the season has them. */
-const tropic = 23.44;
-const leastSwing = 1.5;
+import { leastSwing, tropic } from '../season/index.ts';
 
 /**
  * By what the winter half-year was found.

@@ -21,10 +21,10 @@ export interface SeasonSpan {
 }
 
 /** Latitude of the tropics: nearer to the equator "winter" is what the climate makes it [degrees]. */
-const tropic = 23.44;
+export const tropic = 23.44;
 
 /** Least difference of the warmest and the coolest month for the climate to have a winter of its own [K] (judgement, no source). */
-const leastSwing = 1.5;
+export const leastSwing = 1.5;
 
 /**
  * The season of a site: from 1 August, south of the equator from 1 February, with October to March, or April to

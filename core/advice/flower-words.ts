@@ -88,7 +88,7 @@ function outlookWords({ cue, days, needed, metOn, window }: FlowerOutlook, start
   if (window !== null) return `flower ${spanWords(window, startDay)}`;
   if (cue === 'unknown') return 'what sets flower is not known';
   const need = cue === 'cool rest' ? 'days of cool rest' : 'days of the right length running';
-  if (metOn === null) return `${days} of the ${needed} ${need}`;
+  if (metOn === null) return `${days} of the ${needed} ${need} it needs`;
   return cue === 'cool rest'
     ? 'a cool rest, but no warmth after it'
     : 'the right days, but when flowers follow is not known';

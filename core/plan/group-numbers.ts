@@ -197,9 +197,16 @@ function gainProblems({ hardenGain, damageColdDry, damageColdWet }: GroupNumbers
   return [`expected hardenGain at most damageColdWet less damageColdDry, got ${hardenGain} and ${room}`];
 }
 
+const plain = new WeakMap<PlantGroup, GroupNumbers>();
+
+/** The catalogue's figures of a group as plain numbers; a group never changes, so they are read once. */
 function catalogueNumbers(group: PlantGroup): GroupNumbers {
+  const known = plain.get(group);
+  if (known !== undefined) return known;
   const entries = groupNumberNames.map((name) => [name, groupFigure[name](group)?.value ?? null] as const);
-  return Object.fromEntries(entries) as unknown as GroupNumbers;
+  const numbers = Object.fromEntries(entries) as unknown as GroupNumbers;
+  plain.set(group, numbers);
+  return numbers;
 }
 
 /**

@@ -13,11 +13,21 @@ export const harmNames: Record<HarmKind, string> = {
   decline: 'lasting heat',
 };
 
+const chillDoses = new WeakMap<LotSeason, Float64Array>();
+
+function chillOf(lot: LotSeason): Float64Array {
+  const known = chillDoses.get(lot);
+  if (known) return known;
+  const doses = lot.chilled.map((injured, day) => (injured > 0 ? lot.chillLoad[day] : 0));
+  chillDoses.set(lot, doses);
+  return doses;
+}
+
 /** Daily doses of a harm; chill counts only on days on which what it carries injures. */
 export function doseOf(lot: LotSeason, kind: HarmKind): Float64Array {
   const doses = {
     frost: lot.frostDose,
-    chill: lot.chilled.map((injured, day) => (injured > 0 ? lot.chillLoad[day] : 0)),
+    chill: chillOf(lot),
     heat: lot.heatDose,
     scorch: lot.scorchDose,
     wetCold: lot.wetColdDose,

@@ -83,7 +83,7 @@ export function outdoorTasks(subject: LotInSeason): Draft[] {
   }
   const out = carriedOut(subject, summer);
   if (out !== null) {
-    const words = `May go outdoors from today; the plan leaves it in until ${dayWords(out, season.startDay)}.`;
+    const words = `May go outdoors from today, once hardened off; the plan leaves it in until ${dayWords(out, season.startDay)}.`;
     tasks.push(draft('put-out', summer.from, words, cross(summer.from, safeMargin, 'rose above')));
   }
   return tasks;

@@ -1,32 +1,17 @@
 import { outdoors } from '../plan/schema.ts';
 import type { Lot, Plan } from '../plan/schema.ts';
 import type { FlowerCue, FlowerOutlook } from '../plants/index.ts';
-import { monthOfSeasonDay } from '../season/index.ts';
+import { monthNames, monthOfSeasonDay } from '../season/index.ts';
 import { daysBeforeMonth } from '../season/calendar.ts';
 import type { FlowerKeeping, FlowerWay } from './flower-result.ts';
 import type { Hunt } from './flower-run.ts';
 import type { FlowerWindow } from './flower-search.ts';
 import type { Subject } from './flower-subject.ts';
 
-const months = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
-
 /** A day of the season, or one after it, as a date: `3 February`. */
 export function dateWords(day: number, startDay: number): string {
   const month = monthOfSeasonDay(day, startDay);
-  return `${((startDay + day) % 365) - daysBeforeMonth[month - 1] + 1} ${months[month - 1]}`;
+  return `${((startDay + day) % 365) - daysBeforeMonth[month - 1] + 1} ${monthNames[month - 1]}`;
 }
 
 const spanWords = ({ from, to }: FlowerWindow, startDay: number) =>
@@ -35,7 +20,7 @@ const spanWords = ({ from, to }: FlowerWindow, startDay: number) =>
 const daysWords = (count: number) => (count === 1 ? 'one day' : `${count} days`);
 
 const monthDayWords = (monthDay: string) =>
-  `${Number(monthDay.slice(3))} ${months[Number(monthDay.slice(0, 2)) - 1]}`;
+  `${Number(monthDay.slice(3))} ${monthNames[Number(monthDay.slice(0, 2)) - 1]}`;
 
 function placeWords(plan: Plan, placeId: string): string {
   if (placeId === outdoors) return 'outdoors';

@@ -1,3 +1,4 @@
+import { monthNames } from '../season/index.ts';
 import type { HeatPart, PlaceSeason, SeasonResult } from '../season/index.ts';
 
 /**
@@ -65,29 +66,14 @@ export function coldestNightDay(season: SeasonResult, place: PlaceSeason): numbe
   throw new Error('expected the coldest night among the nights of the season, got none');
 }
 
-const months = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
-
 const dateOf = (startDate: string, day: number) =>
   new Date(Date.parse(`${startDate}T00:00:00Z`) + day * 86_400_000);
 
-export const monthOf = (startDate: string, day: number) => months[dateOf(startDate, day).getUTCMonth()];
+export const monthOf = (startDate: string, day: number) => monthNames[dateOf(startDate, day).getUTCMonth()];
 
 export function dayWords(startDate: string, day: number): string {
   const date = dateOf(startDate, day);
-  return `${date.getUTCDate()} ${months[date.getUTCMonth()]}`;
+  return `${date.getUTCDate()} ${monthNames[date.getUTCMonth()]}`;
 }
 
 /** `night of 12 to 13 January`, `12 to 18 January`, `whole season`. */

@@ -6,6 +6,22 @@ const hourMs = 3_600_000;
 /** Days before each month of a common year. */
 export const daysBeforeMonth = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334, 365];
 
+/** Months in words, January first. */
+export const monthNames = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+] as const;
+
 /** Day of a common year (0 = 1 January) of a day written `MM-DD`; 29 February counts as 1 March. */
 export function dayOfMonthDay(monthDay: string): number {
   return daysBeforeMonth[Number(monthDay.slice(0, 2)) - 1] + Number(monthDay.slice(3, 5)) - 1;

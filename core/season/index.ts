@@ -12,7 +12,7 @@ export { createSeasonCache } from './cache.ts';
 export type { SeasonCache } from './cache.ts';
 export { prepareSiteYear, seasonStepMinutes } from './site-year.ts';
 export type { SiteYear } from './site-year.ts';
-export { isoDate, leastSwing, monthOfSeasonDay, seasonSpan, tropic, within } from './calendar.ts';
+export { isoDate, leastSwing, monthNames, monthOfSeasonDay, seasonSpan, tropic, within } from './calendar.ts';
 export type { SeasonSpan } from './calendar.ts';
 export { judgeLot } from './setting.ts';
 export type { SeasonSetting } from './setting.ts';

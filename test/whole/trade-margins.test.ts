@@ -63,7 +63,7 @@ const facts: readonly Fact[] = [
     states: ['stretching'],
     least: 0.9,
     winters: 8,
-    days: 0.97,
+    days: 0.99,
   },
   {
     words: 'haworthias hold there',
@@ -72,7 +72,7 @@ const facts: readonly Fact[] = [
     states: ['growing', 'slow', 'resting-dim'],
     least: 0.8,
     winters: 8,
-    days: 0.97,
+    days: 0.99,
   },
 ];
 

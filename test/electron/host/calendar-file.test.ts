@@ -121,7 +121,7 @@ describe('the calendar file', () => {
     expect(onlyEvent(calendarWith([flowers]))).toMatchObject({ from: '2027-08-20', to: '2027-09-10' });
   });
 
-  it('counts the day a leap year has more as any day, and names none itself', () => {
+  it('takes 29 February into a span that passes over it, and refuses a task that begins on it', () => {
     const leap = calendarWith([entry({ on: '02-27', until: '03-02' })], { year: 2027 });
     expect(onlyEvent(leap)).toMatchObject({ from: '2028-02-27', to: '2028-03-02' });
     expect(write(leap).text).toContain('DTEND;VALUE=DATE:20280303');

@@ -1,13 +1,13 @@
 import type { FlowerMeeting, FlowerWay, Plan } from '../../core/index.ts';
 import type { Bench } from '../state/bench.svelte.ts';
+import { Search } from '../state/search.svelte.ts';
 import { everything } from './lines.ts';
 import type { Filter } from './lines.ts';
 
 /** How the calendar is being read, and the search for two lots in flower together; both outlive the view. */
 export class CalendarDesk {
   #bench: Bench;
-  #search = $state.raw<AbortController | null>(null);
-  #found = $state.raw<readonly FlowerWay[]>([]);
+  #search = new Search<FlowerWay, FlowerMeeting>();
   #plan = $state.raw<Plan | null>(null);
 
   reading = $state<'date' | 'plant' | 'flower'>('date');
@@ -17,21 +17,27 @@ export class CalendarDesk {
   /** The two lots; null where none is chosen yet. */
   one = $state<string | null>(null);
   other = $state<string | null>(null);
-  meeting = $state.raw<FlowerMeeting | null>(null);
   /** The two lots that were asked about. */
   asked = $state.raw<readonly [one: string, other: string] | null>(null);
-  stopped = $state(false);
-  error = $state<string | null>(null);
 
   constructor(bench: Bench) {
     this.#bench = bench;
   }
 
   get running(): boolean {
-    return this.#search !== null;
+    return this.#search.running;
+  }
+  get meeting(): FlowerMeeting | null {
+    return this.#search.answer;
   }
   get ways(): readonly FlowerWay[] {
-    return this.meeting?.ways ?? this.#found;
+    return this.meeting?.ways ?? [...this.#search.found].sort((a, b) => b.overlap - a.overlap);
+  }
+  get stopped(): boolean {
+    return this.#search.stopped;
+  }
+  get error(): string | null {
+    return this.#search.error;
   }
   /** True where the plan is no longer the one the answer is about. */
   get outdated(): boolean {
@@ -56,34 +62,18 @@ export class CalendarDesk {
   }
 
   stop() {
-    this.#search?.abort(new DOMException('stopped by the user', 'AbortError'));
+    this.#search.stop();
   }
 
   async start() {
     const { pair } = this;
     if (pair === null || pair[0] === pair[1]) return;
-    this.stop();
-    const mine = new AbortController();
-    this.#search = mine;
-    this.#found = [];
-    this.meeting = null;
-    this.error = null;
-    this.stopped = false;
+    const { plan } = this.#bench;
     this.asked = pair;
-    this.#plan = this.#bench.plan;
-    const onWay = (way: FlowerWay) => {
-      if (this.#search === mine) this.#found = [...this.#found, way].sort((a, b) => b.overlap - a.overlap);
-    };
-    try {
-      const answer = await this.#bench.engine.flowerTogether(this.#plan, ...pair, onWay, mine.signal);
-      if (this.#search === mine) this.meeting = answer;
-    } catch (failure) {
-      if (this.#search !== mine) return;
-      if (mine.signal.aborted) this.stopped = true;
-      else this.error = failure instanceof Error ? failure.message : String(failure);
-    } finally {
-      if (this.#search === mine) this.#search = null;
-    }
+    this.#plan = plan;
+    await this.#search.run((onWay, signal) =>
+      this.#bench.engine.flowerTogether(plan, ...pair, onWay, signal),
+    );
   }
 }
 

@@ -1,26 +1,37 @@
 import type { LampPlacing, LampPlacings, Plan } from '../../core/index.ts';
 import type { Bench } from '../state/bench.svelte.ts';
+import { Search } from '../state/search.svelte.ts';
+import type { FoundPlacings } from '../worker/messages.ts';
 import { planWith } from './options.ts';
 
 /** Where the hours of one lamp of the plan are best put: the question, how far it is, and the answer. */
 export class HoursDesk {
   #bench: Bench;
-  #search = $state.raw<AbortController | null>(null);
+  #search = new Search<LampPlacing, FoundPlacings>();
   #plan = $state.raw<Plan | null>(null);
-
-  tried = $state.raw<readonly LampPlacing[]>([]);
-  answer = $state.raw<LampPlacings | null>(null);
-  /** Mean outdoor temperature of each hour of a winter's day [°C]. */
-  outdoors = $state.raw<readonly number[]>([]);
-  error = $state<string | null>(null);
-  stopped = $state(false);
 
   constructor(bench: Bench) {
     this.#bench = bench;
   }
 
+  get tried(): readonly LampPlacing[] {
+    return this.#search.found;
+  }
+  get answer(): LampPlacings | null {
+    return this.#search.answer?.placings ?? null;
+  }
+  /** Mean outdoor temperature of each hour of a winter's day [°C]; empty before the answer. */
+  get outdoors(): readonly number[] {
+    return this.#search.answer?.outdoors ?? [];
+  }
+  get stopped(): boolean {
+    return this.#search.stopped;
+  }
+  get error(): string | null {
+    return this.#search.error;
+  }
   get running(): boolean {
-    return this.#search !== null;
+    return this.#search.running;
   }
   /** True where the plan is no longer the one the placings were worked out for. */
   get outdated(): boolean {
@@ -28,40 +39,21 @@ export class HoursDesk {
   }
 
   stop() {
-    this.#search?.abort(new DOMException('stopped by the user', 'AbortError'));
+    this.#search.stop();
   }
 
   /** Drops what was worked out: another place or lamp is looked at. */
   clear() {
-    this.stop();
-    this.#search = null;
-    this.answer = null;
-    this.tried = [];
-    this.error = null;
-    this.stopped = false;
+    this.#search.clear();
   }
 
   /** Works the placings out; a newer question cancels the one that runs. */
   async start(placeId: string, lampId: string) {
-    this.clear();
-    const mine = new AbortController();
-    this.#search = mine;
-    this.#plan = this.#bench.plan;
-    const onPlacing = (placing: LampPlacing) => {
-      if (this.#search === mine) this.tried = [...this.tried, placing];
-    };
-    try {
-      const found = await this.#bench.engine.placing(this.#plan, placeId, lampId, onPlacing, mine.signal);
-      if (this.#search !== mine) return;
-      this.answer = found.placings;
-      this.outdoors = found.outdoors;
-    } catch (failure) {
-      if (this.#search !== mine) return;
-      if (mine.signal.aborted) this.stopped = true;
-      else this.error = failure instanceof Error ? failure.message : String(failure);
-    } finally {
-      if (this.#search === mine) this.#search = null;
-    }
+    const { plan } = this.#bench;
+    this.#plan = plan;
+    await this.#search.run((onPlacing, signal) =>
+      this.#bench.engine.placing(plan, placeId, lampId, onPlacing, signal),
+    );
   }
 
   /** The plan with a lamp's hours as a placing has them. */

@@ -1,31 +1,33 @@
 import type { DampAdvice, DampChoice, Plan } from '../../core/index.ts';
 import type { Bench } from '../state/bench.svelte.ts';
+import { Search } from '../state/search.svelte.ts';
 
-/**
- * What would help against damp in a place, as far as it is worked out. The newest question wins; it outlives the
- * view, so that looking elsewhere loses nothing. What follows from its state are getters, since a `$derived` would
- * end with the view that first read it.
- */
+/** What would help against damp in a place, as far as it is worked out. */
 export class DampDesk {
   #bench: Bench;
-  #search = $state.raw<AbortController | null>(null);
+  #search = new Search<DampChoice, DampAdvice>();
   #plan = $state.raw<Plan | null>(null);
-  #found = $state.raw<readonly DampChoice[]>([]);
 
   placeId = $state<string | null>(null);
-  advice = $state.raw<DampAdvice | null>(null);
-  stopped = $state(false);
-  error = $state<string | null>(null);
 
   constructor(bench: Bench) {
     this.#bench = bench;
   }
 
+  get advice(): DampAdvice | null {
+    return this.#search.answer;
+  }
   get running(): boolean {
-    return this.#search !== null;
+    return this.#search.running;
+  }
+  get stopped(): boolean {
+    return this.#search.stopped;
+  }
+  get error(): string | null {
+    return this.#search.error;
   }
   get choices(): readonly DampChoice[] {
-    return this.advice?.choices ?? this.#found;
+    return this.advice?.choices ?? this.#search.found;
   }
   /** True where the plan looked at is no longer the one this was worked out for. */
   get outdated(): boolean {
@@ -33,33 +35,14 @@ export class DampDesk {
   }
 
   stop() {
-    this.#search?.abort(new DOMException('stopped by the user', 'AbortError'));
+    this.#search.stop();
   }
 
   async start(placeId: string) {
-    this.stop();
-    const mine = new AbortController();
     const plan = this.#bench.shown;
-    this.#search = mine;
     this.#plan = plan;
-    this.#found = [];
     this.placeId = placeId;
-    this.advice = null;
-    this.error = null;
-    this.stopped = false;
-    const onChoice = (choice: DampChoice) => {
-      if (this.#search === mine) this.#found = [...this.#found, choice];
-    };
-    try {
-      const advice = await this.#bench.engine.damp(plan, placeId, onChoice, mine.signal);
-      if (this.#search === mine) this.advice = advice;
-    } catch (failure) {
-      if (this.#search !== mine) return;
-      if (mine.signal.aborted) this.stopped = true;
-      else this.error = failure instanceof Error ? failure.message : String(failure);
-    } finally {
-      if (this.#search === mine) this.#search = null;
-    }
+    await this.#search.run((onChoice, signal) => this.#bench.engine.damp(plan, placeId, onChoice, signal));
   }
 }
 

@@ -1,5 +1,6 @@
 import type { Plan, Way, WaysResult, Wish } from '../../core/index.ts';
 import type { Bench } from '../state/bench.svelte.ts';
+import { Search } from '../state/search.svelte.ts';
 import type { WishDraft } from './wish.ts';
 import { firstWish, ranked, wishOf } from './wish.ts';
 
@@ -9,17 +10,13 @@ import { firstWish, ranked, wishOf } from './wish.ts';
  */
 export class WaysDesk {
   #bench: Bench;
-  #found = $state.raw<readonly Way[]>([]);
-  #search = $state.raw<AbortController | null>(null);
+  #search = new Search<Way, WaysResult>();
   #plan = $state.raw<Plan | null>(null);
 
   #draft = $state.raw<WishDraft | null>(null);
 
-  result = $state.raw<WaysResult | null>(null);
   /** The wish that was asked; null before the first search. */
   asked = $state.raw<WishDraft | null>(null);
-  stopped = $state(false);
-  error = $state<string | null>(null);
 
   constructor(bench: Bench) {
     this.#bench = bench;
@@ -36,11 +33,20 @@ export class WaysDesk {
   get wish(): Wish | null {
     return wishOf(this.draft, this.#bench.plan);
   }
+  get result(): WaysResult | null {
+    return this.#search.answer;
+  }
   get ways(): readonly Way[] {
-    return this.result?.ways ?? ranked(this.#found);
+    return this.result?.ways ?? ranked(this.#search.found);
   }
   get running(): boolean {
-    return this.#search !== null;
+    return this.#search.running;
+  }
+  get stopped(): boolean {
+    return this.#search.stopped;
+  }
+  get error(): string | null {
+    return this.#search.error;
   }
   /** True where the plan is no longer the one the ways were found for. */
   get outdated(): boolean {
@@ -55,35 +61,17 @@ export class WaysDesk {
   }
 
   stop() {
-    this.#search?.abort(new DOMException('stopped by the user', 'AbortError'));
+    this.#search.stop();
   }
 
   async start() {
     const { wish } = this;
     if (wish === null) return;
-    this.stop();
-    const mine = new AbortController();
-    this.#search = mine;
-    this.#found = [];
-    this.result = null;
-    this.error = null;
-    this.stopped = false;
+    const { plan } = this.#bench;
     this.#draft = this.draft;
     this.asked = this.#draft;
-    this.#plan = this.#bench.plan;
-    const onWay = (way: Way) => {
-      if (this.#search === mine) this.#found = [...this.#found, way];
-    };
-    try {
-      const answer = await this.#bench.engine.ways(this.#plan, wish, onWay, mine.signal);
-      if (this.#search === mine) this.result = answer;
-    } catch (failure) {
-      if (this.#search !== mine) return;
-      if (mine.signal.aborted) this.stopped = true;
-      else this.error = failure instanceof Error ? failure.message : String(failure);
-    } finally {
-      if (this.#search === mine) this.#search = null;
-    }
+    this.#plan = plan;
+    await this.#search.run((onWay, signal) => this.#bench.engine.ways(plan, wish, onWay, signal));
   }
 }
 
